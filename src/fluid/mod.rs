@@ -1,0 +1,1 @@
+//! Refrigerants, gases, water and moist air: sourced property curves.

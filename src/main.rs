@@ -1,0 +1,3 @@
+//! The program: arguments, then the command line or the window.
+
+fn main() {}
