@@ -1,1 +1,2 @@
 //! Refrigerants, gases, water and moist air: sourced property curves.
+pub mod gas;
