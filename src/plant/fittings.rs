@@ -1,6 +1,21 @@
 //! The unit's service valves, ports and joints, as they stand.
 
 use super::{Drier, FlareSize, Joint, JointState, Line, ServiceValve, ValveKind};
+use serde::{Deserialize, Serialize};
+
+/// Which valves and flares a unit has.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct ServiceData {
+    /// The liquid service valve.
+    pub liquid_valve: ValveKind,
+    /// The suction service valve.
+    pub suction_valve: ValveKind,
+    /// The tube of the liquid line.
+    pub liquid_flare: FlareSize,
+    /// The tube of the suction line.
+    pub suction_flare: FlareSize,
+}
 
 /// Valves, ports and joints of one unit.
 #[derive(Debug, Clone, PartialEq)]
@@ -30,12 +45,12 @@ impl Fittings {
         }
     }
 
-    /// A sound unit with 3/8 in liquid and 3/4 in suction line.
-    pub fn of_a_sound_unit() -> Self {
-        let valve = ServiceValve::in_service(ValveKind::TwoPosition);
-        let (small, large) = (FlareSize::ThreeEighths, FlareSize::ThreeQuarters);
+    /// All of a unit as the maker ships it: back-seated, capped, tight.
+    pub fn sound(data: &ServiceData) -> Self {
+        let valves = [data.liquid_valve, data.suction_valve].map(ServiceValve::in_service);
+        let (small, large) = (data.liquid_flare, data.suction_flare);
         let sizes = [small, small, small, small, large, large];
-        Self::new([valve; 2], sizes.map(JointState::sound))
+        Self::new(valves, sizes.map(JointState::sound))
     }
 
     /// A service valve.
