@@ -5,6 +5,7 @@
 //! and ticks, gives **readings** and keeps the **truth**; its watch notes **findings**. An
 //! **attempt** is the recording of one person's actions; a **rubric** turns it into **marks**.
 
+pub mod attempt;
 pub mod fluid;
 pub mod job;
 pub mod kit;
