@@ -65,19 +65,26 @@ impl Recorder {
         }
     }
 
-    /// Begins an attempt in the first free file for this scenario in [`DIRECTORY`].
-    pub fn create_beside(
+    /// Begins an attempt in the first free file for this scenario in [`DIRECTORY`], beside where
+    /// the program runs.
+    pub fn create_beside(scenario: &Scenario, source: &str, who: &str) -> Result<Self, RecordError> {
+        Self::create_in(Path::new(DIRECTORY), scenario, source, who)
+    }
+
+    /// Begins an attempt in the first free file for this scenario in a directory.
+    pub fn create_in(
+        directory: &Path,
         scenario: &Scenario,
         source: &str,
         who: &str,
     ) -> Result<Self, RecordError> {
-        let directory = Path::new(DIRECTORY);
-        let (path, file) =
-            place::first_free(directory, &scenario.name).map_err(|source| RecordError {
+        match place::first_free(directory, &scenario.name) {
+            Ok((path, file)) => Self::begin(path, file, scenario, source, who),
+            Err(source) => Err(RecordError {
                 path: directory.to_owned(),
                 source,
-            })?;
-        Self::begin(path, file, scenario, source, who)
+            }),
+        }
     }
 
     fn begin(

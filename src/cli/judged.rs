@@ -98,6 +98,14 @@ impl Judged {
         text
     }
 
+    /// What the watch noted, for people.
+    pub(super) fn findings(&self) -> String {
+        let findings = self.replayed.job.findings().iter();
+        findings
+            .map(|finding| format!("! {}  {}\n", clock(finding.tick), finding.text))
+            .collect()
+    }
+
     /// The marks with their evidence, for people.
     pub(super) fn marks(&self) -> String {
         let mut text = String::new();
