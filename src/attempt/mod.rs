@@ -1,0 +1,5 @@
+//! The recording of one person's actions in one job.
+
+mod observer;
+
+pub use observer::Observer;
