@@ -35,7 +35,7 @@ pub(super) fn judge(course: &Course, state: EndState, must: Bound) -> Verdict {
     };
     let is_met = must.holds(quantity);
     let text = format!(
-        "{} {}, {} {}",
+        "{}: {}, {} {}",
         name(state),
         phrases::as_written(quantity, must.levels()[0]),
         if is_met { "as asked" } else { "not" },
@@ -69,7 +69,7 @@ fn value(state: EndState, truth: &Truth) -> Option<f64> {
 const fn name(state: EndState) -> &'static str {
     match state {
         EndState::ChargeShare => "charge as a share of what belongs in",
-        EndState::SuperheatOffTarget => "superheat off its target by",
+        EndState::SuperheatOffTarget => "superheat off target",
         EndState::Subcooling => "subcooling",
         EndState::PermanentGas => "air and nitrogen left inside",
         EndState::Water => "water left inside",

@@ -43,6 +43,8 @@ pub struct Mark {
     pub points: u32,
     /// The points that the criterion has.
     pub of: u32,
+    /// Whether the course met it in full.
+    pub is_met: bool,
     /// Whether missing it fails the attempt outright.
     pub critical: bool,
     /// On what evidence.
@@ -66,9 +68,13 @@ impl Mark {
         }
     }
 
-    /// Whether it counts and gave less than all of its points.
+    /// Whether it counts and was not met in full: by the assessor's own mark, where there is one.
     pub fn is_missed(&self) -> bool {
-        self.counted().is_some_and(|points| points < self.of)
+        match (&self.assessor, &self.question) {
+            (Some(own), _) => own.points < self.of,
+            (None, Some(_)) => false,
+            (None, None) => !self.is_met,
+        }
     }
 }
 
@@ -119,6 +125,7 @@ fn mark_one(course: &Course, criterion: &Criterion) -> Mark {
             Share::Nothing => 0,
         },
         of: criterion.points,
+        is_met: verdict.share == Share::All,
         critical: criterion.critical,
         evidence: verdict.evidence,
         skill: criterion.skill.clone(),
