@@ -98,7 +98,7 @@ fn procedure(name: &str) -> anyhow::Result<Procedure> {
     if let Some(procedure) = Procedure::shipped(name) {
         return Ok(procedure);
     }
-    Procedure::load(Path::new(name)).map_err(|wrong| anyhow!("{}", find::all(&wrong)))
+    Procedure::load(Path::new(name)).map_err(|wrong| anyhow!(find::all(&wrong)))
 }
 
 impl Performed {
