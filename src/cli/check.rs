@@ -130,7 +130,10 @@ enum Kind {
 /// has.
 fn kind_of(path: &Path, bytes: &[u8]) -> Kind {
     let text = String::from_utf8_lossy(bytes);
-    let has = |field: &str| text.lines().any(|line| line.trim_start().starts_with(field));
+    let has = |field: &str| {
+        text.lines()
+            .any(|line| line.trim_start().starts_with(field))
+    };
     let is_named_so = path.extension().is_some_and(|ending| ending == ENDING);
     if is_named_so || text.starts_with("coldbench attempt") {
         Kind::Attempt
