@@ -4,6 +4,7 @@ mod actions;
 pub mod charging_chart;
 mod clockwork;
 mod measure;
+pub mod procedure;
 mod refusal;
 mod settle;
 mod sheet;
@@ -11,7 +12,7 @@ mod truth;
 mod watch;
 
 pub use refusal::Refusal;
-pub use settle::{Settled, Weather, settle};
+pub use settle::{Overrides, Settled, settle};
 pub use sheet::{Entry, JobSheet};
 pub use truth::Truth;
 

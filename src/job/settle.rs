@@ -1,30 +1,56 @@
 //! Running a unit to a steady state, to know what its instruments will read.
 
 use super::{Job, TICK, TICKS_PER_SECOND};
-use crate::plant::{Place, ThermostatCall};
+use crate::plant::{Fault, FaultKind, Place, ThermostatCall};
 use crate::scenario::Scenario;
 use crate::units::{ATMOSPHERE, Fraction, PSI, Power, Temperature};
 use crate::words::Action;
 use serde::Serialize;
 
-/// What can be set otherwise than the scenario says.
-#[derive(Debug, Clone, Copy, Default, PartialEq)]
-pub struct Weather {
+/// What is to be other than the scenario says.
+#[derive(Debug, Clone, PartialEq, Default)]
+pub struct Overrides {
     /// Outdoor air.
     pub outdoor: Option<Temperature>,
     /// Return air, dry bulb.
     pub indoor: Option<Temperature>,
     /// Return air, wet bulb.
     pub indoor_wet_bulb: Option<Temperature>,
+    /// Refrigerant as a share of what belongs in the unit, 0 to 2; in place of what the
+    /// scenario's own faults make of it.
+    pub charge: Option<f64>,
+    /// The scenario's own faults are left out.
+    pub no_faults: bool,
+    /// Faults planted after those that stay.
+    pub faults: Vec<Fault>,
 }
 
-impl Weather {
-    /// Puts it in a scenario's place.
-    pub fn put_in(self, scenario: &mut Scenario) {
-        let site = &mut scenario.file.site;
-        site.outdoor = self.outdoor.unwrap_or(site.outdoor);
-        site.indoor = self.indoor.unwrap_or(site.indoor);
-        site.indoor_wet_bulb = self.indoor_wet_bulb.unwrap_or(site.indoor_wet_bulb);
+impl Overrides {
+    /// The scenario with these put into it.
+    #[must_use]
+    pub fn put_into(&self, scenario: &Scenario) -> Scenario {
+        let mut scenario = scenario.clone();
+        let file = &mut scenario.file;
+        file.site.outdoor = self.outdoor.unwrap_or(file.site.outdoor);
+        file.site.indoor = self.indoor.unwrap_or(file.site.indoor);
+        file.site.indoor_wet_bulb = self.indoor_wet_bulb.unwrap_or(file.site.indoor_wet_bulb);
+        if self.no_faults {
+            file.faults.clear();
+        }
+        file.faults.extend(&self.faults);
+        if let Some(share) = self.charge {
+            let is_of_charge =
+                |kind| matches!(kind, FaultKind::Undercharge | FaultKind::Overcharge);
+            file.faults.retain(|fault| !is_of_charge(fault.kind()));
+            if share < 1.0 {
+                let missing = Fraction::clamped(1.0 - share);
+                file.faults.push(Fault::Undercharge(missing));
+            } else if share > 1.0 {
+                let too_much = Fraction::clamped(share - 1.0);
+                file.faults.push(Fault::Overcharge(too_much));
+            }
+        }
+        scenario
     }
 }
 
@@ -78,11 +104,12 @@ const MOST: u64 = 3 * 3600;
 /// The distance of two looks, s.
 const LOOK: u64 = 60;
 
-/// Runs a scenario's unit on cooling until nothing that can be read moves any more.
+/// Runs a scenario's unit, with some things overridden, on cooling until nothing that can be read
+/// moves any more.
 ///
 /// Steady: over a minute pressures move less than 0.01 psi and temperatures less than 0.01 °F.
-pub fn settle(scenario: &Scenario) -> Settled {
-    let mut job = Job::new(scenario);
+pub fn settle(scenario: &Scenario, overrides: &Overrides) -> Settled {
+    let mut job = Job::new(&overrides.put_into(scenario));
     job.apply(Action::Thermostat(ThermostatCall::Cool)).expect("a thermostat is never refused");
     let mut before = signs(&job);
     let mut steady = false;
@@ -147,17 +174,5 @@ impl Job {
             simulated_s: self.tick as f64 * TICK,
             settled,
         }
-    }
-}
-
-/// A share of the nominal charge other than the scenario's.
-pub fn with_charge(scenario: &mut Scenario, share: f64) {
-    use crate::plant::Fault;
-    let faults = &mut scenario.file.faults;
-    faults.retain(|fault| fault.charge_share() == 0.0);
-    if share < 1.0 {
-        faults.push(Fault::Undercharge(Fraction::clamped(1.0 - share)));
-    } else if share > 1.0 {
-        faults.push(Fault::Overcharge(Fraction::clamped(share - 1.0)));
     }
 }
