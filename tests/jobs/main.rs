@@ -2,4 +2,5 @@
 
 mod bench;
 mod mistakes;
+mod procedures;
 mod random_hands;
