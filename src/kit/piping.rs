@@ -2,7 +2,7 @@
 
 use super::{GaugePlace, Hose, HoseEnd, Kit, vacuum_pump};
 use crate::plant::network::{
-    Boundary, BoundaryId, Direction, ElementId, End, Fill, Law, Network, NodeId, NodeSpec, Path, Restriction,
+    Boundary, BoundaryId, Direction, Draws, ElementId, End, Fill, Law, Network, NodeId, NodeSpec, Path, Restriction,
 };
 use crate::plant::{Fittings, Line, Place, Plant};
 use crate::units::{Length, Mass};
@@ -69,12 +69,12 @@ impl Piping {
         hose: Length,
         bore: Length,
         cylinder: Mass,
-        air_temperature: f64,
     ) -> Self {
         let (bore, length) = (bore.metres(), hose.metres());
         let hose_volume = FRAC_PI_4 * bore * bore * length;
         let ends = [Place::LiquidLine, Place::SuctionLine].map(|place| plant.node(place));
         let network = plant.network_mut();
+        let air_temperature = network.boundary(air).temperature;
         // Chosen: a manifold's chamber holds 30 mL and weighs some hundred grams of brass.
         let small = |volume: f64| NodeSpec {
             volume,
@@ -180,7 +180,8 @@ impl Piping {
         let cylinder = end == Some(HoseEnd::RefrigerantCylinder);
         let area = if cylinder { CYLINDER_VALVE * kit.cylinder.valve.get() } else { 0.0 };
         network.set_law(self.from_cylinder, opening(area));
-        network.draw_liquid(self.cylinder, kit.cylinder.inverted);
+        let draws = if kit.cylinder.inverted { Draws::Liquid } else { Draws::Vapour };
+        network.set_draws(self.cylinder, draws);
     }
 
     /// What the tick did to the tools: hoses stop spilling, the pump's oil takes water, the
