@@ -346,7 +346,8 @@ impl Refrigerant {
             // Beyond the dew line the isotherm flattens: there the floor keeps the search bounded.
             let slope = (rt * (1.0 + 2.0 * b * rho + 3.0 * c * rho * rho)).max(0.15 * rt);
             let step = excess / slope;
-            rho = (rho - step).max(0.0);
+            // A vapour is never denser than its liquid.
+            rho = within(rho - step, 0.0, curves.rho_l);
             if step.abs() <= 1e-10 * rho {
                 break;
             }
