@@ -94,7 +94,7 @@ impl Job {
                 ThermometerPlace::OutdoorAir => (conditions.outdoor.t, conditions.outdoor.t),
                 ThermometerPlace::ReturnAir => (conditions.indoor.t, conditions.indoor.t),
                 ThermometerPlace::ReturnWetBulb => (self.indoor_wet_bulb, conditions.indoor.t),
-                ThermometerPlace::SupplyAir => (operating.supply_air.t, conditions.indoor.t),
+                ThermometerPlace::SupplyAir => (operating.indoor_air_out, conditions.indoor.t),
             };
             kit.thermometers.follow(place, truth, air, TICK);
         }
@@ -195,8 +195,8 @@ impl Job {
         if operating.compressor_flow < OIL_RETURN * self.rated_flow {
             self.watch.grow(tick, FindingKind::RanWithoutOilReturn, "compressor", TICK);
         }
-        if operating.liquid_to_compressor > 0.0 {
-            let liquid = operating.liquid_to_compressor * TICK;
+        if operating.liquid_return > 0.0 {
+            let liquid = operating.liquid_return * TICK;
             self.watch.grow(tick, FindingKind::LiquidToCompressor, "compressor", liquid);
         }
     }

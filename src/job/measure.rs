@@ -1,7 +1,6 @@
 //! What the instruments show, what can be worked out from them, and the truth behind.
 
 use super::{Job, TICK, Truth, charging_chart::target_superheat};
-use crate::fluid::gas::MOLAR_MASS;
 use crate::kit::{GaugePlace, Hose, HoseEnd, ThermometerPlace};
 use crate::plant::{Line, Place, Spot};
 use crate::units::{ATMOSPHERE, GaugePressure, Temperature};
@@ -112,7 +111,7 @@ impl Job {
     pub fn truth(&self) -> Truth {
         let plant = &self.plant;
         let refrigerant = plant.refrigerant();
-        let contents = plant.contents();
+        let inside = plant.inside();
         let released: f64 = Spot::ALL
             .map(|spot| self.outlets.element(spot))
             .into_iter()
@@ -129,11 +128,11 @@ impl Job {
         let line_set = [Place::LiquidLine, Place::AfterDrier, Place::Evaporator, Place::SuctionLine];
         Truth {
             refrigerant_released: released,
-            charge: contents.refrigerant,
+            charge: inside.refrigerant,
             nominal_charge: self.nominal_charge,
-            permanent_gas: contents.gas[0] * MOLAR_MASS[0] + contents.gas[1] * MOLAR_MASS[1],
-            air: contents.gas[1] * MOLAR_MASS[1],
-            water: contents.water + contents.gas[2] * MOLAR_MASS[2],
+            permanent_gas: inside.nitrogen + inside.air,
+            air: inside.air,
+            water: inside.water,
             line_set_pressure: line_set.map(|p| plant.pressure(p)).into_iter().fold(0.0, f64::max),
             superheat: plant.temperature(Place::SuctionLine) - refrigerant.dew_temperature(suction),
             target_superheat: target_superheat(

@@ -17,10 +17,12 @@ pub use sheet::{Entry, JobSheet};
 pub use truth::Truth;
 
 use crate::kit::{Kit, Piping};
+use crate::fluid::moist_air;
 use crate::plant::faults::Patient;
+use crate::plant::network::Boundary;
 use crate::plant::{Air, AirSide, Conditions, Electrics, Fittings, Outlets, Plant};
 use crate::scenario::Scenario;
-use crate::units::Mass;
+use crate::units::{ATMOSPHERE, Mass};
 use crate::words::{Action, Finding};
 use watch::Watch;
 
@@ -80,9 +82,9 @@ impl Job {
         };
         let nominal = unit.nameplate.charge_for(site.line_set);
         let share: f64 = scenario.file.faults.iter().map(|fault| fault.charge_share()).sum();
-        let charge = Mass::from_kilograms(nominal.kilograms() * (1.0 + share).max(0.0));
+        let charge = Mass::from_kilograms(nominal.kilograms() * (1.0 + share));
         let mut plant = Plant::new(unit, &conditions, charge);
-        let mut fittings = unit.fittings();
+        let mut fittings = Fittings::sound(&unit.service);
         let mut air = AirSide::default();
         for fault in &scenario.file.faults {
             fault.plant(&mut Patient {
@@ -91,7 +93,7 @@ impl Job {
                 air: &mut air,
             });
         }
-        let outside = plant.outdoor_air();
+        let outside = plant.network_mut().add_boundary(open_air(outdoor));
         let outlets = Outlets::lay_out(&mut plant, outside);
         let piping =
             Piping::lay_out(&mut plant, outside, cart.hose, cart.hose_bore, cart.refrigerant);
@@ -175,4 +177,10 @@ impl Door for Job {
     fn job(&self) -> &Job {
         self
     }
+}
+
+/// The open air as a boundary of the network.
+fn open_air(air: Air) -> Boundary {
+    let water = moist_air::vapour_pressure(air.w) / ATMOSPHERE;
+    Boundary { pressure: ATMOSPHERE, temperature: air.t, moles: [0.0, 1.0 - water, water] }
 }

@@ -150,9 +150,6 @@ impl Job {
             let dew = refrigerant.dew_temperature(plant.pressure(place));
             Temperature::from_kelvin(dew).fahrenheit()
         };
-        let power = operating.compressor_power
-            + if self.electrics.outdoor_fan_runs() { operating.outdoor_fan_power } else { 0.0 }
-            + if self.electrics.blower_runs() { operating.blower_power } else { 0.0 };
         Settled {
             suction_psig: psig(Place::SuctionLine),
             liquid_psig: psig(Place::LiquidLine),
@@ -163,10 +160,10 @@ impl Job {
             coil_superheat_f: operating.coil_superheat * 1.8,
             subcooling_f: truth.subcooling * 1.8,
             discharge_f: Temperature::from_kelvin(plant.temperature(Place::Discharge)).fahrenheit(),
-            condenser_air_rise_f: (operating.condenser_air.t - self.outdoor.t) * 1.8,
-            evaporator_air_drop_f: (self.indoor.t - operating.supply_air.t) * 1.8,
-            capacity_btu_h: Power::from_watts(operating.capacity).btu_per_hour(),
-            power_w: power,
+            condenser_air_rise_f: (operating.outdoor_air_out - self.outdoor.t) * 1.8,
+            evaporator_air_drop_f: (self.indoor.t - operating.indoor_air_out) * 1.8,
+            capacity_btu_h: Power::from_watts(operating.net_capacity).btu_per_hour(),
+            power_w: operating.power,
             compressor_w: operating.compressor_power,
             compressor_amps: self.electrics.amps(operating.compressor_power),
             flow_kg_h: operating.compressor_flow * 3600.0,

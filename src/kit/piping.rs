@@ -158,25 +158,17 @@ impl Piping {
             Law::Shut
         };
         network.set_law(self.pump, pump);
-        let nitrogen = kit.nitrogen.outlet_pressure(air_temperature);
-        let on = end == Some(HoseEnd::Nitrogen);
-        network.set_law(
-            self.from_nitrogen,
-            match nitrogen {
-                Some(pressure) if on => {
-                    network.set_boundary(
-                        self.nitrogen,
-                        Boundary {
-                            pressure,
-                            temperature: air_temperature,
-                            moles: [1.0, 0.0, 0.0],
-                        },
-                    );
-                    Law::Path(Path::through(&[Restriction::opening(REGULATOR)]).only(Direction::Forward))
-                }
-                _ => Law::Shut,
-            },
-        );
+        let nitrogen = match kit.nitrogen.outlet_pressure(air_temperature) {
+            Some(pressure) if end == Some(HoseEnd::Nitrogen) => {
+                let moles = [1.0, 0.0, 0.0];
+                let outlet = Boundary { pressure, temperature: air_temperature, moles };
+                network.set_boundary(self.nitrogen, outlet);
+                let seat = Path::through(&[Restriction::opening(REGULATOR)]);
+                Law::Path(seat.only(Direction::Forward))
+            }
+            _ => Law::Shut,
+        };
+        network.set_law(self.from_nitrogen, nitrogen);
         let cylinder = end == Some(HoseEnd::RefrigerantCylinder);
         let area = if cylinder { CYLINDER_VALVE * kit.cylinder.valve.get() } else { 0.0 };
         network.set_law(self.from_cylinder, opening(area));

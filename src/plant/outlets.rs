@@ -59,7 +59,8 @@ impl Outlets {
         }
         for (line, link) in [(Line::Liquid, Link::LiquidValve), (Line::Suction, Link::SuctionValve)]
         {
-            plant.set_opening(link, valve_opening(fittings, line));
+            let full = plant.full_area(link);
+            plant.set_opening(link, valve_opening(fittings, line, full));
         }
         let passes = |joints: [Joint; 2]| {
             joints.into_iter().all(|j| fittings.joint(j).made != super::Made::Plugged)
@@ -78,7 +79,7 @@ impl Outlets {
 }
 
 /// The share of a service valve's area along the line that is open, with what its seat lets by.
-fn valve_opening(fittings: &Fittings, line: Line) -> f64 {
+fn valve_opening(fittings: &Fittings, line: Line, full: f64) -> f64 {
     let joint = match line {
         Line::Liquid => Joint::LiquidValve,
         Line::Suction => Joint::SuctionValve,
@@ -87,7 +88,7 @@ fn valve_opening(fittings: &Fittings, line: Line) -> f64 {
         return 0.0;
     }
     let valve = fittings.valve(line);
-    valve.opening().max(valve.seat_leak)
+    valve.opening().max(valve.seat_leak / full)
 }
 
 fn joint_law(fittings: &Fittings, joint: Joint) -> Law {

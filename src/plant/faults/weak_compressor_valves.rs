@@ -14,5 +14,5 @@ pub(super) const SHEET: FaultSheet = FaultSheet {
 
 /// Lets gas leak back from the discharge side to the shell.
 pub(super) fn plant(area: Area, patient: &mut Patient<'_>) {
-    patient.plant.set_compressor_leak(area.square_metres());
+    patient.plant.set_valve_leak(area.square_metres());
 }
