@@ -83,7 +83,8 @@ impl Job {
         let nominal = unit.nameplate.charge_for(site.line_set);
         let share: f64 = scenario.file.faults.iter().map(|fault| fault.charge_share()).sum();
         let charge = Mass::from_kilograms(nominal.kilograms() * (1.0 + share));
-        let mut plant = Plant::new(unit, &conditions, charge);
+        let installed = unit.clone().with_line_set(site.line_set);
+        let mut plant = Plant::new(&installed, &conditions, charge);
         let mut fittings = Fittings::sound(&unit.service);
         let mut air = AirSide::default();
         for fault in &scenario.file.faults {
