@@ -5,7 +5,10 @@ use coldbench::job::{Door, Job, TICKS_PER_SECOND};
 use coldbench::scenario::Scenario;
 use coldbench::words::{Action, Hose, Level, SheetField};
 use std::fs;
-use std::path::PathBuf;
+use std::path::{Path, PathBuf};
+use std::process::{Command, Stdio};
+use std::thread::sleep;
+use std::time::Duration;
 
 /// A fresh path for a test's own file, under the directory that cargo gives to tests.
 fn fresh(name: &str) -> PathBuf {
@@ -16,20 +19,10 @@ fn fresh(name: &str) -> PathBuf {
     path
 }
 
+const FILE: &str = concat!(env!("CARGO_MANIFEST_DIR"), "/tests/files/sound_unit.ron");
+
 fn scenario() -> Scenario {
-    Scenario {
-        name: "bare".to_owned(),
-        file: ron::from_str(
-            r#"(version: 1, title: "Bare", trains: "Nothing.", level: 1, unit: "none", seed: 7,
-                site: (outdoor: Fahrenheit(95), outdoor_humidity: 0.4, indoor: Fahrenheit(80),
-                    indoor_wet_bulb: Fahrenheit(67), line_set: Feet(25)),
-                customer: (name: "", place: "", complaint: ""),
-                faults: [], pass: 0.8, rubric: [])"#,
-        )
-        .unwrap(),
-        digest: "d0".to_owned(),
-        unit_digest: "d1".to_owned(),
-    }
+    Scenario::load(Path::new(FILE)).unwrap()
 }
 
 fn lookup(_: &Head) -> Result<Scenario, String> {
@@ -66,8 +59,7 @@ fn finish(door: &mut impl Door) {
 }
 
 fn record(name: &str) -> Closed {
-    let mut recorder =
-        Recorder::create(&fresh(name), &scenario(), "bare.ron", "Ann \"B\"\n").unwrap();
+    let mut recorder = Recorder::create(&fresh(name), &scenario(), FILE, "Ann \"B\"\n").unwrap();
     work(&mut recorder);
     recorder.close().unwrap()
 }
@@ -102,7 +94,7 @@ fn two_recordings_of_the_same_work_are_the_same_bytes() {
 fn an_attempt_is_never_overwritten() {
     let closed = record("kept");
     let before = fs::read(&closed.path).unwrap();
-    assert!(Recorder::create(&closed.path, &scenario(), "bare.ron", "Bob").is_err());
+    assert!(Recorder::create(&closed.path, &scenario(), FILE, "Bob").is_err());
     assert_eq!(fs::read(&closed.path).unwrap(), before);
 }
 
@@ -117,7 +109,7 @@ fn every_minute_is_marked() {
 #[test]
 fn an_action_is_in_the_file_before_it_takes_effect() {
     let path = fresh("at_once");
-    let mut recorder = Recorder::create(&path, &scenario(), "bare.ron", "").unwrap();
+    let mut recorder = Recorder::create(&path, &scenario(), FILE, "").unwrap();
     let _ = recorder.apply(Action::Protect(true));
     // Read while the recorder still has the file open, as after a crash.
     let journal = Journal::read(&path).unwrap().unwrap();
@@ -176,7 +168,7 @@ fn a_torn_tail_is_let_go_and_all_before_it_replays() {
 fn taken_up_again_it_goes_on_as_if_never_cut() {
     let whole = record("never_cut");
     let path = fresh("taken_up");
-    let mut recorder = Recorder::create(&path, &scenario(), "bare.ron", "").unwrap();
+    let mut recorder = Recorder::create(&path, &scenario(), FILE, "").unwrap();
     start(&mut recorder);
     // Without a closing line, as a killed program leaves it, and with a torn one at the end.
     let now = recorder.job().now();
@@ -225,4 +217,46 @@ fn a_changed_scenario_is_named() {
         }
     ));
     assert!(!error.is_not_genuine());
+}
+
+/// The real program, killed in mid-job without a chance to tidy up.
+#[test]
+fn a_killed_program_leaves_a_journal_that_replays_to_its_last_line() {
+    let path = fresh("killed");
+    let script = Path::new(FILE).with_file_name("long_watch.ron");
+    let mut program = Command::new(env!("CARGO_BIN_EXE_coldbench"))
+        .args(["perform", FILE])
+        .arg(script)
+        .arg("--out")
+        .arg(&path)
+        .stdout(Stdio::null())
+        .spawn()
+        .unwrap();
+    // Until it is well under way; it has 46 simulated hours before it.
+    let is_under_way = || fs::read(&path).is_ok_and(|bytes| bytes.len() > 4000);
+    for _ in 0..30_000 {
+        if is_under_way() || program.try_wait().unwrap().is_some() {
+            break;
+        }
+        sleep(Duration::from_millis(1));
+    }
+    // On Unix this is SIGKILL.
+    program.kill().unwrap();
+    assert!(
+        !program.wait().unwrap().success(),
+        "it came to its end before it was killed"
+    );
+
+    let journal = Journal::read(&path).unwrap().unwrap();
+    assert_ne!(journal.end, End::Closed);
+    let last = journal.lines.last().unwrap();
+    assert!(last.tick >= 600 && last.tick < 46 * 36_000);
+    let replayed = replay(&path, &lookup, &mut ()).unwrap();
+    assert_eq!(replayed.job.now(), last.tick);
+    assert_eq!(replayed.job.digest(), last.digest);
+    assert_eq!(replayed.done, 2);
+    assert_eq!(replayed.fingerprint, journal.fingerprint());
+    // And it can be taken up and closed.
+    let closed = Recorder::resume(&path, &lookup).unwrap().close().unwrap();
+    assert_eq!(closed.job.now(), last.tick);
 }
