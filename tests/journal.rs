@@ -1,9 +1,18 @@
 //! The recording: what a crash leaves, what a change shows, what a replay proves.
 
+#![expect(
+    clippy::unwrap_used,
+    reason = "a test that cannot go on has failed, in its helpers as well"
+)]
+
 use coldbench::attempt::{Closed, End, Entry, Head, Journal, Recorder, ReplayError, replay};
 use coldbench::job::{Door, Job, TICKS_PER_SECOND};
 use coldbench::scenario::Scenario;
-use coldbench::words::{Action, Hose, Level, SheetField};
+use coldbench::words::{Action, Hose, Level, SheetField, ThermostatCall};
+use rand_chacha::ChaCha8Rng;
+use rand_chacha::rand_core::{Rng, SeedableRng};
+use sha2::{Digest, Sha256};
+use std::fmt::Write;
 use std::fs;
 use std::path::{Path, PathBuf};
 use std::process::{Command, Stdio};
@@ -25,8 +34,10 @@ fn scenario() -> Scenario {
     Scenario::load(Path::new(FILE)).unwrap()
 }
 
-fn lookup(_: &Head) -> Result<Scenario, String> {
-    Ok(scenario())
+fn lookup(head: &Head) -> Result<Scenario, String> {
+    let found = scenario();
+    let is_meant = found.name == head.scenario;
+    is_meant.then_some(found).ok_or("not here".to_owned())
 }
 
 fn run(door: &mut impl Door, seconds: u64) {
@@ -43,6 +54,7 @@ fn work(door: &mut impl Door) {
 
 fn start(door: &mut impl Door) {
     let _ = door.apply(Action::Protect(true));
+    let _ = door.apply(Action::Thermostat(ThermostatCall::Cool));
     run(door, 61);
     let _ = door.apply(Action::Purge(Hose::Low));
     run(door, 7);
@@ -73,7 +85,7 @@ fn a_recording_replays_to_the_same_bits() {
     assert_eq!(replayed.job.digest(), closed.job.digest());
     assert_eq!(replayed.fingerprint, closed.fingerprint);
     assert_eq!(replayed.head.who, "Ann \"B\"\n");
-    assert_eq!(replayed.done + replayed.refused, 5);
+    assert_eq!(replayed.done + replayed.refused, 6);
 }
 
 #[test]
@@ -145,6 +157,76 @@ fn a_line_taken_out_put_in_or_moved_shows() {
     }
 }
 
+/// Links the lines of a journal into a new chain, as a forger would.
+fn forged(bytes: &[u8], forge: impl Fn(&str) -> String) -> Vec<u8> {
+    let mut chain = "0".repeat(32);
+    let mut forged = String::new();
+    for line in str::from_utf8(bytes).unwrap().lines() {
+        let text = forge(line.rsplit_once("  ").map_or(line, |(text, _)| text));
+        let digest = Sha256::digest(format!("{chain}{text}"));
+        chain.clear();
+        for byte in &digest[..16] {
+            write!(chain, "{byte:02x}").unwrap();
+        }
+        writeln!(forged, "{text}  {chain}").unwrap();
+    }
+    forged.into_bytes()
+}
+
+/// A whole chain over changed lines does not help: the physics do not agree. What it cannot hide
+/// is that the fingerprint is another.
+#[test]
+fn a_forged_chain_is_caught_by_the_physics() {
+    let closed = record("forged");
+    let bytes = fs::read(&closed.path).unwrap();
+    assert_eq!(forged(&bytes, str::to_owned), bytes);
+    let changes = [
+        // An action that was never done, one that was done, one done earlier, time left out.
+        ("do Thermostat(Cool)", "do Thermostat(Fan)"),
+        ("do Protect(true)", "do Protect(false)"),
+        ("     610  ", "     609  "),
+        ("    1980  ", "    1979  "),
+        ("seed 11", "seed 12"),
+        ("     680  ", "99999999  "),
+        ("  closed", "  mark"),
+    ];
+    for (from, to) in changes {
+        let changed = forged(&bytes, |text| text.replacen(from, to, 1));
+        assert_ne!(changed, bytes, "nothing says `{from}`");
+        fs::write(&closed.path, changed).unwrap();
+        let error = replay(&closed.path, &lookup, &mut ()).unwrap_err();
+        assert!(error.is_not_genuine(), "{from} -> {to}: {error}");
+    }
+}
+
+/// Whatever the bytes, reading a journal ends in an answer.
+#[test]
+fn a_journal_of_rubbish_is_refused() {
+    let bytes = fs::read(record("rubbish").path).unwrap();
+    let mut dice = ChaCha8Rng::seed_from_u64(1);
+    let mut throw = |below: usize| dice.next_u32() as usize % below;
+    for _ in 0..2_000 {
+        let mut rubbish = bytes.clone();
+        for _ in 0..=throw(4) {
+            let at = throw(rubbish.len());
+            match throw(3) {
+                0 => rubbish.truncate(at.max(1)),
+                1 => rubbish[at] = throw(256) as u8,
+                _ => rubbish.insert(at, throw(256) as u8),
+            }
+        }
+        // Linked anew, what is wrong is met behind the chain as well.
+        if let Ok(text) = str::from_utf8(&rubbish) {
+            let _ = Journal::from_bytes(&forged(text.as_bytes(), str::to_owned));
+        }
+        if let Ok(journal) = Journal::from_bytes(&rubbish) {
+            let whole = rubbish.iter().rposition(|&byte| byte == b'\n').unwrap();
+            assert!(bytes.starts_with(&rubbish[..=whole]));
+            assert!(rubbish == bytes || journal.end != End::Closed);
+        }
+    }
+}
+
 #[test]
 fn a_torn_tail_is_let_go_and_all_before_it_replays() {
     let closed = record("torn");
@@ -154,14 +236,14 @@ fn a_torn_tail_is_let_go_and_all_before_it_replays() {
         .rposition(|&b| b == b'\n')
         .unwrap()
         + 1;
-    let line = bytes.iter().filter(|&&b| b == b'\n').count();
+    let line = bytes.split_inclusive(|&b| b == b'\n').count();
     for length in last + 1..bytes.len() {
         let journal = Journal::from_bytes(&bytes[..length]).unwrap();
         assert_eq!(journal.end, End::Torn(line), "cut after {length} bytes");
     }
     fs::write(&closed.path, &bytes[..bytes.len() - 10]).unwrap();
     let replayed = replay(&closed.path, &lookup, &mut ()).unwrap();
-    assert_eq!(replayed.done + replayed.refused, 5);
+    assert_eq!(replayed.done + replayed.refused, 6);
 }
 
 #[test]
