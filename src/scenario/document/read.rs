@@ -106,6 +106,16 @@ impl<'d> ValueReader<'d> {
         }
     }
 
+    /// A text. One that runs over several lines of the file is one line.
+    fn prose(self) -> Result<String, Failure> {
+        let text: String = self.leaf("a text in quotes")?;
+        if !text.contains('\n') {
+            return Ok(text);
+        }
+        let lines: Vec<&str> = text.lines().map(str::trim).collect();
+        Ok(lines.join(" "))
+    }
+
     fn number(self) -> Result<f64, Failure> {
         let number: f64 = self.leaf("a number")?;
         if number.is_finite() {
@@ -221,8 +231,8 @@ impl<'d> Deserializer<'d> for ValueReader<'d> {
         deserialize_f32() |me, v| me.number().and_then(|n| v.visit_f64(n));
         deserialize_f64() |me, v| me.number().and_then(|n| v.visit_f64(n));
         deserialize_char() |me, v| me.leaf("a letter").and_then(|c| v.visit_char(c));
-        deserialize_str() |me, v| me.leaf("a text in quotes").and_then(|t| v.visit_string(t));
-        deserialize_string() |me, v| me.leaf("a text in quotes").and_then(|t| v.visit_string(t));
+        deserialize_str() |me, v| me.prose().and_then(|t| v.visit_string(t));
+        deserialize_string() |me, v| me.prose().and_then(|t| v.visit_string(t));
         deserialize_bytes() |me, _v| me.expected("no bytes");
         deserialize_byte_buf() |me, _v| me.expected("no bytes");
         deserialize_unit() |me, v| me.leaf("`()`").and_then(|()| v.visit_unit());
@@ -263,7 +273,7 @@ impl<'d> Deserializer<'d> for ValueReader<'d> {
         deserialize_identifier() |me, v| v.visit_borrowed_str(me.written());
         deserialize_any() |me, v| match &me.node().shape {
             Shape::List(items) => me.items(items, v),
-            Shape::Leaf if me.written().starts_with('"') => me.leaf("a text").and_then(|t| v.visit_string(t)),
+            Shape::Leaf if me.written().starts_with('"') => me.prose().and_then(|t| v.visit_string(t)),
             Shape::Leaf => me.number().and_then(|n| v.visit_f64(n)),
             _ => me.fields(v),
         };
