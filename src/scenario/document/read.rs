@@ -25,16 +25,21 @@ impl Mended {
     /// Gets past a failure; gives false when that was tried already.
     pub(super) fn mend(&mut self, failure: &Failure) -> bool {
         match (failure.at, &failure.problem) {
-            (Some(At::Node(node)), Problem::Missing(field)) => {
-                let missing = self.missing.entry(node).or_default();
-                let is_new = !missing.contains(field);
-                missing.push(field);
-                is_new
-            }
+            (Some(At::Node(node)), Problem::Missing(field)) => self.add(node, field),
             (Some(At::Node(node)), _) => self.values.insert(node),
             (Some(At::Field(node, number)), _) => self.pass_over(node, number),
             (None, _) => false,
         }
+    }
+
+    /// Adds a field that a struct lacks; gives false when it was added already.
+    pub(super) fn add(&mut self, node: NodeId, field: &'static str) -> bool {
+        let missing = self.missing.entry(node).or_default();
+        let is_new = !missing.contains(&field);
+        if is_new {
+            missing.push(field);
+        }
+        is_new
     }
 
     /// Passes over a field of a struct; gives false when it was passed over already.
