@@ -234,6 +234,11 @@ impl Place<'_> {
         self.inner(node)
     }
 
+    /// Whether anything stands here.
+    pub const fn is_there(self) -> bool {
+        self.node.is_some()
+    }
+
     /// The values of a list, or those in parentheses after a word.
     pub fn items(self) -> Vec<Self> {
         let shape = self.node.map(|node| &self.document.tree.nodes[node].shape);
