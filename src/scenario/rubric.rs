@@ -50,10 +50,10 @@ pub enum Rule {
         /// What the instruments and the site must have shown then.
         #[serde(default)]
         when: Vec<Condition>,
-        /// Only after this.
+        /// Only after the first time this was reached.
         #[serde(default)]
         after: Option<Milestone>,
-        /// Only before this.
+        /// Only before the first time this was reached, since `after` where that is asked.
         #[serde(default)]
         before: Option<Milestone>,
     },
