@@ -1,7 +1,7 @@
 //! What comes with the program must be in order.
 
 use coldbench::job::procedure::Procedure;
-use coldbench::scenario::{Diagnostic, Scenario, shipped_names};
+use coldbench::scenario::{Diagnostic, Scenario, ScenarioFile, shipped_names};
 use rand_chacha::ChaCha8Rng;
 use rand_chacha::rand_core::{Rng, SeedableRng};
 use std::path::Path;
@@ -84,6 +84,51 @@ fn each_scenario_has_a_right_and_a_wrong_procedure() {
             let shipped = Procedure::shipped(&format!("{name}_{ending}"));
             assert_eq!(Some(procedure), shipped);
         }
+    }
+}
+
+#[test]
+fn our_reading_of_a_file_is_that_of_ron() {
+    use ron::extensions::Extensions;
+    let ron = ron::Options::default()
+        .with_default_extension(Extensions::IMPLICIT_SOME | Extensions::UNWRAP_VARIANT_NEWTYPES);
+    for name in shipped_names() {
+        let path = Path::new("scenarios").join(name).with_extension("ron");
+        let text = std::fs::read_to_string(path).expect("shipped");
+        let by_ron: ScenarioFile = ron.from_str(&text).expect("plain RON");
+        let mut ours = scenario(name).file;
+        // A text that runs over lines is one line for us.
+        ours.customer
+            .complaint
+            .clone_from(&by_ron.customer.complaint);
+        assert_eq!(ours, by_ron, "{name}");
+    }
+    for name in Procedure::shipped_names() {
+        let path = Path::new("scenarios/procedures")
+            .join(name)
+            .with_extension("ron");
+        let text = std::fs::read_to_string(path).expect("shipped");
+        let by_ron: Procedure = ron.from_str(&text).expect("plain RON");
+        assert_eq!(Procedure::shipped(name), Some(by_ron), "{name}");
+    }
+}
+
+#[test]
+fn a_file_with_more_errors_than_anybody_reads_is_soon_done_with() {
+    let many = [
+        ("faults", "Leak(at: 1, hole: 2), "),
+        ("faults", "Moisture(Grams(500)), "),
+        (
+            "rubric",
+            "(rule: Hold(all: [], lasting: Hours(9))), (rule: InTime(Hours(2))), ",
+        ),
+        ("rubric", "(rule: Diagnosis(fault: Leak)), "),
+    ];
+    for (field, item) in many {
+        let items = item.repeat(200_000 / item.len());
+        let text = format!("(version: 1, {field}: [{items}])");
+        let wrong = Scenario::from_bytes("x.ron", "x", text.as_bytes()).expect_err("refused");
+        assert_eq!(wrong.len(), 100, "{item}");
     }
 }
 

@@ -1,6 +1,7 @@
 //! Loading scenarios: from a file, or those that come with the program.
 
 use super::check::check_scenario;
+use super::document::ERRORS_MAX;
 use super::units::{unit_named, unit_text};
 use super::{Diagnostic, Document, Scenario, ScenarioFile};
 use sha2::{Digest, Sha256};
@@ -83,9 +84,10 @@ pub(crate) fn read_file(path: &Path) -> Result<Vec<u8>, Vec<Diagnostic>> {
     })
 }
 
-/// Diagnostics in the order of the text.
+/// Diagnostics in the order of the text, as many as somebody may read.
 pub(crate) fn in_order(mut wrong: Vec<Diagnostic>) -> Vec<Diagnostic> {
     wrong.sort_by_key(|diagnostic| (diagnostic.line, diagnostic.column));
+    wrong.truncate(ERRORS_MAX);
     wrong
 }
 

@@ -22,7 +22,7 @@ use std::collections::BTreeSet;
 const LENGTH_MAX: usize = 256 * 1024;
 
 /// More errors of one file are not told: whoever reads them gives up earlier.
-const ERRORS_MAX: usize = 100;
+pub(super) const ERRORS_MAX: usize = 100;
 
 /// A file, split into its values.
 #[derive(Debug)]
