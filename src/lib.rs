@@ -6,4 +6,9 @@
 //! **attempt** is the recording of one person's actions; a **rubric** turns it into **marks**.
 
 pub mod fluid;
+pub mod job;
+pub mod kit;
+pub mod plant;
+pub mod scenario;
 pub mod units;
+pub mod words;

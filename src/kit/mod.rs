@@ -1,0 +1,91 @@
+//! What a technician brings: one file per instrument or tool.
+
+mod bubbles;
+mod clamp_meter;
+mod detector;
+mod gauge;
+mod instrument;
+mod manifold;
+mod micron_gauge;
+mod nitrogen;
+mod place;
+mod refrigerant_cylinder;
+mod thermometer;
+mod vacuum_pump;
+
+pub use bubbles::BubbleSolution;
+pub use clamp_meter::ClampMeter;
+pub use detector::Detector;
+pub use gauge::PressureGauge;
+pub use instrument::Instrument;
+pub use manifold::{HoseState, Manifold};
+pub use micron_gauge::MicronGauge;
+pub use nitrogen::NitrogenSet;
+pub use place::{GaugePlace, Hose, HoseEnd, ThermometerPlace};
+pub use refrigerant_cylinder::RefrigerantCylinder;
+pub use thermometer::Thermometers;
+pub use vacuum_pump::VacuumPump;
+
+use rand_chacha::ChaCha8Rng;
+use rand_chacha::rand_core::SeedableRng;
+
+/// Everything the technician brought, as it stands.
+#[derive(Debug, Clone)]
+pub struct Kit {
+    /// Manifold with its hoses and gauges.
+    pub manifold: Manifold,
+    /// Nitrogen cylinder and regulator.
+    pub nitrogen: NitrogenSet,
+    /// Refrigerant cylinder on its scale.
+    pub cylinder: RefrigerantCylinder,
+    /// Vacuum pump.
+    pub pump: VacuumPump,
+    /// Micron gauge.
+    pub micron_gauge: MicronGauge,
+    /// Electronic leak detector.
+    pub detector: Detector,
+    /// Bubble solution.
+    pub bubbles: BubbleSolution,
+    /// Clamp thermometers.
+    pub thermometers: Thermometers,
+    /// Clamp meter.
+    pub clamp_meter: ClampMeter,
+    /// Glasses and gloves are on.
+    pub protection_on: bool,
+    /// The noise of the instruments.
+    pub noise: ChaCha8Rng,
+}
+
+impl Kit {
+    /// The kit on its cart at an air temperature, K, with so many thermometers and a seed for the
+    /// noise of the instruments.
+    pub fn on_the_cart(air: f64, thermometers: u8, seed: u64) -> Self {
+        Self {
+            manifold: Manifold::on_the_cart(),
+            nitrogen: NitrogenSet::full(),
+            cylinder: RefrigerantCylinder::closed(),
+            pump: VacuumPump::with_fresh_oil(),
+            micron_gauge: MicronGauge::on_the_cart(),
+            detector: Detector::put_away(),
+            bubbles: BubbleSolution::default(),
+            thermometers: Thermometers::put_away(air, thermometers),
+            clamp_meter: ClampMeter::put_away(),
+            protection_on: false,
+            noise: ChaCha8Rng::seed_from_u64(seed),
+        }
+    }
+
+    /// Every number of the state, for digests.
+    pub fn visit_state(&self, visit: &mut dyn FnMut(f64)) {
+        self.manifold.visit_state(visit);
+        self.nitrogen.visit_state(visit);
+        self.cylinder.visit_state(visit);
+        self.pump.visit_state(visit);
+        self.micron_gauge.visit_state(visit);
+        self.detector.visit_state(visit);
+        self.bubbles.visit_state(visit);
+        self.thermometers.visit_state(visit);
+        self.clamp_meter.visit_state(visit);
+        visit(f64::from(u8::from(self.protection_on)));
+    }
+}

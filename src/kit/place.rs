@@ -1,0 +1,137 @@
+//! Where kit goes: hoses and what they can be put on, the micron gauge, thermometers.
+
+use crate::plant::Line;
+use serde::{Deserialize, Serialize};
+
+/// A hose of the manifold. By trade custom the low hose is blue, the high red, the centre yellow.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
+pub enum Hose {
+    /// From the low side of the manifold.
+    Low,
+    /// From the high side of the manifold.
+    High,
+    /// From the centre of the manifold, for service.
+    Centre,
+}
+
+impl Hose {
+    /// All three.
+    pub const ALL: [Self; 3] = [Self::Low, Self::High, Self::Centre];
+}
+
+/// What the far end of a hose is on.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
+pub enum HoseEnd {
+    /// The suction valve's access port.
+    SuctionPort,
+    /// The liquid valve's access port.
+    LiquidPort,
+    /// The inlet of the vacuum pump.
+    VacuumPump,
+    /// The outlet of the nitrogen cylinder, through its regulator when one is fitted.
+    Nitrogen,
+    /// The valve of the refrigerant cylinder.
+    RefrigerantCylinder,
+    /// Nothing: the end is held open to the air.
+    OpenAir,
+}
+
+impl HoseEnd {
+    /// Every place a hose can go.
+    pub const ALL: [Self; 6] = [
+        Self::SuctionPort,
+        Self::LiquidPort,
+        Self::VacuumPump,
+        Self::Nitrogen,
+        Self::RefrigerantCylinder,
+        Self::OpenAir,
+    ];
+
+    /// The access port that this is, if it is one.
+    pub const fn port(self) -> Option<Line> {
+        match self {
+            Self::SuctionPort => Some(Line::Suction),
+            Self::LiquidPort => Some(Line::Liquid),
+            _ => None,
+        }
+    }
+
+    /// The end that is the access port of a line.
+    pub const fn of_port(line: Line) -> Self {
+        match line {
+            Line::Suction => Self::SuctionPort,
+            Line::Liquid => Self::LiquidPort,
+        }
+    }
+}
+
+/// Where the micron gauge is screwed on.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
+pub enum GaugePlace {
+    /// On the cart, reading the air.
+    Cart,
+    /// On the tee at the pump's inlet.
+    Pump,
+    /// On the manifold's centre.
+    Manifold,
+    /// On the side port of the core tool at the suction port.
+    SuctionPort,
+    /// On the side port of the core tool at the liquid port.
+    LiquidPort,
+}
+
+impl GaugePlace {
+    /// Every place.
+    pub const ALL: [Self; 5] = [
+        Self::Cart,
+        Self::Pump,
+        Self::Manifold,
+        Self::SuctionPort,
+        Self::LiquidPort,
+    ];
+}
+
+/// Where a thermometer can be clamped or hung.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
+pub enum ThermometerPlace {
+    /// The suction line at the outdoor unit.
+    SuctionLine,
+    /// The liquid line at the outdoor unit, before the drier.
+    LiquidLine,
+    /// The liquid line after the drier.
+    AfterDrier,
+    /// The discharge line of the compressor.
+    DischargeLine,
+    /// The air that enters the outdoor coil.
+    OutdoorAir,
+    /// The air that returns to the indoor unit, dry bulb.
+    ReturnAir,
+    /// The same air, wet bulb.
+    ReturnWetBulb,
+    /// The air that the indoor unit supplies.
+    SupplyAir,
+}
+
+impl ThermometerPlace {
+    /// Every place.
+    pub const ALL: [Self; 8] = [
+        Self::SuctionLine,
+        Self::LiquidLine,
+        Self::AfterDrier,
+        Self::DischargeLine,
+        Self::OutdoorAir,
+        Self::ReturnAir,
+        Self::ReturnWetBulb,
+        Self::SupplyAir,
+    ];
+}
+
+impl ThermometerPlace {
+    /// Whether it is clamped on a pipe, with its error of contact.
+    pub const fn is_on_a_pipe(self) -> bool {
+        matches!(
+            self,
+            Self::SuctionLine | Self::LiquidLine | Self::AfterDrier | Self::DischargeLine
+        )
+    }
+}

@@ -1,0 +1,13 @@
+//! Dirt at the metering device.
+
+use super::{Fault, FaultSheet};
+use crate::units::Fraction;
+
+/// What there is to know about this kind.
+pub(super) const SHEET: FaultSheet = FaultSheet {
+    name: "blocked-metering",
+    label: "blocked metering device",
+    unit: "share of the flow area lost",
+    range: (0.0, 0.95),
+    of_size: |share| Fault::BlockedMetering(Fraction::clamped(share)),
+};

@@ -1,0 +1,13 @@
+//! Dirt on the outdoor coil.
+
+use super::{Fault, FaultSheet};
+use crate::units::Fraction;
+
+/// What there is to know about this kind.
+pub(super) const SHEET: FaultSheet = FaultSheet {
+    name: "fouled-condenser",
+    label: "dirty outdoor coil",
+    unit: "share of the air lost",
+    range: (0.0, 0.95),
+    of_size: |share| Fault::FouledCondenser(Fraction::clamped(share)),
+};

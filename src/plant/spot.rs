@@ -1,0 +1,58 @@
+//! Where refrigerant can get out.
+
+use super::{Joint, Line};
+use serde::{Deserialize, Serialize};
+
+/// A place where refrigerant can get out, and where one can sniff or wet.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
+pub enum Spot {
+    /// A flare joint.
+    Joint(Joint),
+    /// An access port with its core.
+    Port(Line),
+    /// The stem packing of a service valve.
+    Stem(Line),
+    /// The indoor coil.
+    IndoorCoil,
+    /// The outdoor coil.
+    OutdoorCoil,
+}
+
+impl Spot {
+    /// Every spot, in the order of the circuit.
+    pub const ALL: [Self; 12] = [
+        Self::OutdoorCoil,
+        Self::Stem(Line::Liquid),
+        Self::Port(Line::Liquid),
+        Self::Joint(Joint::LiquidValve),
+        Self::Joint(Joint::DrierInlet),
+        Self::Joint(Joint::DrierOutlet),
+        Self::Joint(Joint::IndoorLiquid),
+        Self::IndoorCoil,
+        Self::Joint(Joint::IndoorSuction),
+        Self::Joint(Joint::SuctionValve),
+        Self::Port(Line::Suction),
+        Self::Stem(Line::Suction),
+    ];
+
+    /// Its place in [`Spot::ALL`].
+    pub fn index(self) -> usize {
+        Self::ALL
+            .iter()
+            .position(|&s| s == self)
+            .expect("every spot is in the list")
+    }
+
+    /// What a technician calls it.
+    pub const fn label(self) -> &'static str {
+        match self {
+            Self::Joint(joint) => joint.label(),
+            Self::Port(Line::Liquid) => "liquid access port",
+            Self::Port(Line::Suction) => "suction access port",
+            Self::Stem(Line::Liquid) => "liquid valve stem",
+            Self::Stem(Line::Suction) => "suction valve stem",
+            Self::IndoorCoil => "indoor coil",
+            Self::OutdoorCoil => "outdoor coil",
+        }
+    }
+}

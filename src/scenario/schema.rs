@@ -1,0 +1,110 @@
+//! The schema of a scenario file.
+
+use super::Criterion;
+use crate::plant::Fault;
+use crate::units::{Fraction, Length, Mass, Temperature};
+use serde::{Deserialize, Serialize};
+
+/// One exercise, as its file says it.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct ScenarioFile {
+    /// The version of this format: 1.
+    pub version: u32,
+    /// The title in the list.
+    pub title: String,
+    /// What it trains, in a sentence.
+    pub trains: String,
+    /// How hard: 1 easy to 5 hard.
+    pub level: u8,
+    /// The name of the unit: a file in `assets/units` without its ending.
+    pub unit: String,
+    /// The seed of the instruments' noise.
+    pub seed: u64,
+    /// The weather and the indoor air.
+    pub site: Site,
+    /// Who called, and what they say.
+    pub customer: Customer,
+    /// What is wrong, in the order in which it is planted. Empty: nothing is wrong.
+    pub faults: Vec<Fault>,
+    /// What is on the cart.
+    #[serde(default)]
+    pub cart: Cart,
+    /// Hints for practice, the gentlest first.
+    #[serde(default)]
+    pub hints: Vec<String>,
+    /// The share of the points that passes, unless a critical criterion fails.
+    pub pass: Fraction,
+    /// The list of criteria.
+    pub rubric: Vec<Criterion>,
+}
+
+/// The weather and the indoor air.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Site {
+    /// Outdoor air.
+    pub outdoor: Temperature,
+    /// Relative humidity outdoors.
+    pub outdoor_humidity: Fraction,
+    /// Return air, dry bulb.
+    pub indoor: Temperature,
+    /// Return air, wet bulb.
+    pub indoor_wet_bulb: Temperature,
+    /// The length of the line set.
+    pub line_set: Length,
+}
+
+/// Who called, and what they say.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Customer {
+    /// Their name, of our invention.
+    pub name: String,
+    /// Where the unit stands, of our invention.
+    pub place: String,
+    /// What they say.
+    pub complaint: String,
+}
+
+/// What is on the cart, where it is not the usual.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields, default)]
+pub struct Cart {
+    /// Refrigerant in the cylinder.
+    pub refrigerant: Mass,
+    /// Length of each hose.
+    pub hose: Length,
+    /// Inner diameter of each hose.
+    pub hose_bore: Length,
+    /// Thermometers that can be placed at once.
+    pub thermometers: u8,
+    /// What the refrigerant costs, in the scenario's money for a kilogram.
+    pub price_per_kilogram: f64,
+}
+
+impl Default for Cart {
+    /// Chosen: a 30 lb cylinder two thirds full, three 5 ft hoses of 1/4 in (common practice).
+    fn default() -> Self {
+        Self {
+            refrigerant: Mass::from_kilograms(9.0),
+            hose: Length::from_metres(1.5),
+            hose_bore: Length::from_millimetres(4.8),
+            thermometers: 6,
+            price_per_kilogram: 60.0,
+        }
+    }
+}
+
+/// A scenario with its unit, checked and ready to become a job.
+#[derive(Debug, Clone)]
+pub struct Scenario {
+    /// Its short name: the file name without its ending.
+    pub name: String,
+    /// What the file says.
+    pub file: ScenarioFile,
+    /// SHA-256 of the scenario file, hexadecimal.
+    pub digest: String,
+    /// SHA-256 of the unit file, hexadecimal.
+    pub unit_digest: String,
+}
