@@ -13,9 +13,9 @@ Saturation values are the equation of state's own. The vapour is a virial of thr
     p = rho R T (1 + B rho + C rho^2)        u = u0 - R T^2 (B' rho + C' rho^2 / 2)
 
 exact as density goes to zero and exact on the dew line; the one number left free at each
-temperature makes the largest error of density between the two smallest. Above the last saturation row the fit runs from zero
-to the density at that row's pressure, so the columns go on without a step. B' and C' are fitted to
-the energy and are not exactly the slopes of B and C.
+temperature makes the largest error of density between the two smallest. Above the last saturation
+row the fit runs from zero to the density at that row's pressure, so the columns go on without a
+step. B' and C' are fitted to the energy and are not exactly the slopes of B and C.
 """
 
 import os

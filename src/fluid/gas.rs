@@ -7,7 +7,7 @@ use super::water::{VAPORISATION_AT_ZERO, ZERO_CELSIUS};
 use super::within;
 
 /// The molar gas constant, J/(mol K). Source: CODATA 2018 (exact in the SI of 2019).
-pub const R_UNIVERSAL: f64 = 8.314_462_618;
+pub const R_UNIVERSAL: f64 = 8.314_462_618_153_24;
 
 /// A gas that may share a part with the refrigerant. `gas as usize` indexes the arrays below.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]

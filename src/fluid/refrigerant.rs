@@ -395,16 +395,41 @@ impl Refrigerant {
         let end = self.coldest + self.top / self.per_kelvin;
         let mut t = within(guess, self.coldest, end);
         for _ in 0..24 {
-            let here = self.vapour_enthalpy(p, t);
+            let (curves, slopes) = self.at_with_slopes(t);
+            let rho = self.density_in(&curves, p, t);
+            let here = self.enthalpy_in(&curves, t, rho);
             // A vapour's specific heat is above 400 J/(kg K); the floor keeps the step bounded.
-            let slope = ((self.vapour_enthalpy(p, t + 0.25) - here) * 4.0).max(400.0);
+            let slope = self.specific_heat_in(&curves, &slopes, t, rho).max(400.0);
             let step = ((h - here) / slope).clamp(-30.0, 30.0);
             t = within(t + step, self.coldest, end);
-            if step.abs() < 1e-7 {
+            if step.abs() < 1e-6 {
                 break;
             }
         }
         t
+    }
+
+    /// Specific heat of the vapour at constant pressure, J/(kg K): the exact slope of
+    /// [`Self::vapour_enthalpy`], from the curves and slopes at `t` and the density.
+    fn specific_heat_in(&self, curves: &Curves, slopes: &Curves, t: f64, rho: f64) -> f64 {
+        let r = self.gas_constant;
+        let &Curves { b, c, db, dc, .. } = curves;
+        let z = 1.0 + b * rho + c * rho * rho;
+        let z_slope = slopes.b * rho + slopes.c * rho * rho;
+        let h_by_t = slopes.u0
+            - 2.0 * r * t * (db * rho + 0.5 * dc * rho * rho)
+            - r * t * t * (slopes.db * rho + 0.5 * slopes.dc * rho * rho)
+            + r * (z + t * z_slope);
+        let h_by_rho = r * t * (b + 2.0 * c * rho) - r * t * t * (db + dc * rho);
+        let p_by_t = rho * r * (z + t * z_slope);
+        let p_by_rho = (r * t * (1.0 + 2.0 * b * rho + 3.0 * c * rho * rho)).max(0.15 * r * t);
+        h_by_t - h_by_rho * p_by_t / p_by_rho
+    }
+
+    /// Specific heat of the vapour at constant pressure at `p`, Pa, and `t`, K. J/(kg K).
+    pub fn vapour_specific_heat(&self, p: f64, t: f64) -> f64 {
+        let (curves, slopes) = self.at_with_slopes(t);
+        self.specific_heat_in(&curves, &slopes, t, self.density_in(&curves, p, t))
     }
 
     /// Enthalpy of liquid at `t`, K, under `p`, Pa, at or above its bubble pressure. J/kg.
