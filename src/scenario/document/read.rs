@@ -278,7 +278,9 @@ impl<'d> Deserializer<'d> for ValueReader<'d> {
         deserialize_identifier() |me, v| v.visit_borrowed_str(me.written());
         deserialize_any() |me, v| match &me.node().shape {
             Shape::List(items) => me.items(items, v),
-            Shape::Leaf if me.written().starts_with('"') => me.prose().and_then(|t| v.visit_string(t)),
+            Shape::Leaf if me.written().starts_with('"') => {
+                me.prose().and_then(|text| v.visit_string(text))
+            }
             Shape::Leaf => me.number().and_then(|n| v.visit_f64(n)),
             _ => me.fields(v),
         };
