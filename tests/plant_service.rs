@@ -2,7 +2,9 @@
 
 mod plant_common;
 
-use coldbench::plant::network::{Amounts, Boundary, BoundaryId, ElementId, End, Law, Path, Restriction};
+use coldbench::plant::network::{
+    Amounts, Boundary, BoundaryId, ElementId, End, Law, Path, Restriction,
+};
 use coldbench::plant::{Link, Place};
 use coldbench::units::{ATMOSPHERE, MICRON};
 use plant_common::{Bench, fahrenheit, kelvin, psig};
@@ -21,7 +23,10 @@ fn air(bench: &mut Bench) -> BoundaryId {
 
 fn hole(bench: &mut Bench, place: Place, outside: BoundaryId) -> ElementId {
     let node = bench.plant.node(place);
-    bench.plant.network_mut().add_element(End::Node(node), End::Boundary(outside), Law::Shut)
+    bench
+        .plant
+        .network_mut()
+        .add_element(End::Node(node), End::Boundary(outside), Law::Shut)
 }
 
 fn open(area: f64) -> Law {
@@ -30,10 +35,16 @@ fn open(area: f64) -> Law {
 
 /// Refrigerant that is not in the outdoor coil and the discharge, kg.
 fn low_side(bench: &Bench) -> f64 {
-    [Place::LiquidLine, Place::AfterDrier, Place::Evaporator, Place::SuctionLine, Place::Shell]
-        .iter()
-        .map(|&place| bench.node(place).contents().refrigerant)
-        .sum()
+    [
+        Place::LiquidLine,
+        Place::AfterDrier,
+        Place::Evaporator,
+        Place::SuctionLine,
+        Place::Shell,
+    ]
+    .iter()
+    .map(|&place| bench.node(place).contents().refrigerant)
+    .sum()
 }
 
 fn pump_down(bench: &mut Bench) -> f64 {
@@ -55,7 +66,11 @@ fn front_seating_the_liquid_valve_pumps_the_low_side_down() {
     bench.run(1800.0);
     let seconds = pump_down(&mut bench);
     let left = low_side(&bench) / 3.205;
-    println!("pump-down {seconds} s, {:.1} % left, {}", 100.0 * left, bench.line());
+    println!(
+        "pump-down {seconds} s, {:.1} % left, {}",
+        100.0 * left,
+        bench.line()
+    );
     bench.show();
     assert!((30.0..=180.0).contains(&seconds), "{seconds} s");
     assert!((0.03..=0.08).contains(&left), "{:.1} % left", 100.0 * left);
@@ -69,8 +84,15 @@ fn front_seating_the_liquid_valve_pumps_the_low_side_down() {
     }
     println!("rebounds {rebounds:.1?}");
     assert!((10.0..=35.0).contains(&rebounds[0]), "{rebounds:.1?} psig");
-    assert!(rebounds[1] < rebounds[0] && rebounds[2] < rebounds[1], "{rebounds:.1?} psig");
-    assert!(bench.imbalance().iter().all(|&x| x < 1e-9), "{:?}", bench.imbalance());
+    assert!(
+        rebounds[1] < rebounds[0] && rebounds[2] < rebounds[1],
+        "{rebounds:.1?} psig"
+    );
+    assert!(
+        bench.imbalance().iter().all(|&x| x < 1e-9),
+        "{:?}",
+        bench.imbalance()
+    );
 }
 
 #[test]
@@ -78,8 +100,16 @@ fn a_standing_circuit_shows_saturation_while_liquid_is_left() {
     let mut bench = Bench::r22();
     bench.conditions.indoor.t = bench.conditions.outdoor.t;
     bench.run(7200.0);
-    let saturated = bench.plant.network().refrigerant().dew_pressure(kelvin(95.0));
-    println!("standing {:.2}, saturated {:.2}", bench.pressure(Place::SuctionLine), psig(saturated));
+    let saturated = bench
+        .plant
+        .network()
+        .refrigerant()
+        .dew_pressure(kelvin(95.0));
+    println!(
+        "standing {:.2}, saturated {:.2}",
+        bench.pressure(Place::SuctionLine),
+        psig(saturated)
+    );
     bench.show();
     assert!((psig(saturated) - bench.pressure(Place::SuctionLine)).abs() < 1.0);
     let node = bench.plant.node(Place::Condenser);
@@ -114,16 +144,16 @@ fn a_whole_repair_keeps_every_balance() {
         moles: [1.0, 0.0, 0.0],
     });
     let node = bench.plant.node(Place::SuctionLine);
-    let fill = bench.plant.network_mut().add_element(
-        End::Boundary(nitrogen),
-        End::Node(node),
-        Law::Shut,
-    );
-    let pump = bench.plant.network_mut().add_element(
-        End::Node(node),
-        End::Boundary(outside),
-        Law::Shut,
-    );
+    let fill =
+        bench
+            .plant
+            .network_mut()
+            .add_element(End::Boundary(nitrogen), End::Node(node), Law::Shut);
+    let pump =
+        bench
+            .plant
+            .network_mut()
+            .add_element(End::Node(node), End::Boundary(outside), Law::Shut);
     let network = bench.plant.network_mut();
     network.set_law(suction_hole, Law::Shut);
     network.set_law(drier_hole, Law::Shut);
@@ -135,12 +165,21 @@ fn a_whole_repair_keeps_every_balance() {
     assert!((filled - 100.0).abs() < 0.5, "{filled} psig");
     bench.plant.network_mut().set_law(fill, Law::Shut);
     bench.run(600.0);
-    bench.plant.network_mut().set_law(suction_hole, open(1.8e-5));
+    bench
+        .plant
+        .network_mut()
+        .set_law(suction_hole, open(1.8e-5));
     bench.run(120.0);
     assert!(bench.pressure(Place::Evaporator) < 0.5);
     let network = bench.plant.network_mut();
     network.set_law(suction_hole, Law::Shut);
-    network.set_law(pump, Law::Pump { displacement: 2.36e-3, ultimate: 2.0 });
+    network.set_law(
+        pump,
+        Law::Pump {
+            displacement: 2.36e-3,
+            ultimate: 2.0,
+        },
+    );
     bench.run(3600.0);
     println!("evacuated");
     bench.show();
@@ -179,14 +218,25 @@ fn random_valve_play_stays_finite_and_positive() {
             (state >> 11) as f64 / (1u64 << 53) as f64
         };
         for round in 0..120 {
-            for link in [Link::LiquidValve, Link::Drier, Link::SuctionValve, Link::CoilOutlet] {
+            for link in [
+                Link::LiquidValve,
+                Link::Drier,
+                Link::SuctionValve,
+                Link::CoilOutlet,
+            ] {
                 if random() < 0.3 {
                     let share = if random() < 0.5 { random() } else { 1.0 };
-                    bench.plant.set_opening(link, if random() < 0.3 { 0.0 } else { share });
+                    bench
+                        .plant
+                        .set_opening(link, if random() < 0.3 { 0.0 } else { share });
                 }
             }
             for hole in holes {
-                let law = if random() < 0.1 { open(1e-5 * random()) } else { Law::Shut };
+                let law = if random() < 0.1 {
+                    open(1e-5 * random())
+                } else {
+                    Law::Shut
+                };
                 bench.plant.network_mut().set_law(hole, law);
             }
             if random() < 0.3 {
@@ -200,7 +250,10 @@ fn random_valve_play_stays_finite_and_positive() {
             }
             if bench.plant.network().contents().refrigerant < 2.0 {
                 let node = bench.plant.node(Place::SuctionLine);
-                bench.plant.network_mut().add(node, Amounts::refrigerant(0.05));
+                bench
+                    .plant
+                    .network_mut()
+                    .add(node, Amounts::refrigerant(0.05));
             }
             bench.run(10.0);
             for place in Place::ALL {
@@ -208,8 +261,14 @@ fn random_valve_play_stays_finite_and_positive() {
                 let sound = node.pressure.is_finite() && node.energy.is_finite();
                 assert!(sound, "seed {seed} round {round}: {place:?} {node:?}");
                 let least = node.gas.iter().fold(node.refrigerant, |a, &b| a.min(b));
-                assert!(least >= -1e-15, "seed {seed} round {round}: {place:?} has {least}");
-                assert!(psig(node.pressure) < 1500.0, "seed {seed} round {round}: {place:?} {node:?}");
+                assert!(
+                    least >= -1e-15,
+                    "seed {seed} round {round}: {place:?} has {least}"
+                );
+                assert!(
+                    psig(node.pressure) < 1500.0,
+                    "seed {seed} round {round}: {place:?} {node:?}"
+                );
             }
         }
         let imbalance = bench.imbalance();
@@ -227,7 +286,10 @@ fn the_steady_state_does_not_hang_on_the_step() {
         bench.cool_on();
         bench.run(2400.0);
         println!("{dt}: {}", bench.line());
-        [bench.pressure(Place::SuctionLine), bench.pressure(Place::Condenser)]
+        [
+            bench.pressure(Place::SuctionLine),
+            bench.pressure(Place::Condenser),
+        ]
     });
     for state in states {
         assert!((state[0] - states[0][0]).abs() < 0.02, "{states:?}");

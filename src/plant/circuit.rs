@@ -414,7 +414,7 @@ impl Plant {
         self.machines.compressor.powered = conditions.compressor_powered;
         let condensing = self.condense(conditions);
         let evaporating = self.evaporate(conditions, dt);
-        self.warm(conditions.compressor_powered);
+        self.warm();
         let coil = self.node(Place::Evaporator);
         let free_before = self.network.node(coil).free_water;
         let coil_temperature = self.network.node(coil).temperature;
@@ -477,15 +477,13 @@ impl Plant {
         done
     }
 
-    /// The heat of the air around, and from the discharge to the shell.
-    fn warm(&mut self, powered: bool) {
+    /// The heat of the air around, and from the discharge to the shell around it.
+    fn warm(&mut self) {
         self.network.warm_by_ambient(&mut self.drive.heat, &[2, 5]);
         let temperature = |i: usize| self.network.node(self.nodes[i]).temperature;
-        if powered {
-            let given = self.discharge_to_shell * (temperature(1) - temperature(0)).max(0.0);
-            self.drive.heat[0] += given;
-            self.drive.heat[1] -= given;
-        }
+        let given = self.discharge_to_shell * (temperature(1) - temperature(0));
+        self.drive.heat[0] += given;
+        self.drive.heat[1] -= given;
     }
 
     /// Writes down how the unit stands.

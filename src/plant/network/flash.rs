@@ -4,7 +4,7 @@
 //! by Newton from the last temperature. Gases add their partial pressures in the space that the
 //! liquid leaves. All slopes are analytic, for the pressures of the network.
 
-use super::gas::{CV, MOLAR_MASS, OFFSET, R_UNIVERSAL};
+use super::gas::{CV, ENERGY_ORIGIN, MOLAR_MASS, R_UNIVERSAL};
 use super::node::{Node, Phase};
 use super::water::{LIQUID_HEAT, Moisture};
 use crate::fluid::refrigerant::{Curves, Refrigerant};
@@ -86,7 +86,7 @@ pub(super) fn flash(refrigerant: &Refrigerant, moisture: &Moisture, node: &mut N
         moles: node.moles_of_gas(),
         dissolved: node.dissolved,
         capacity: node.wall + nitrogen * CV[0] + air * CV[1] + water * CV[2] + bound,
-        energy: node.energy - water * OFFSET[2] + bound * 273.15,
+        energy: node.energy - water * ENERGY_ORIGIN[2] + bound * 273.15,
     };
     let is_vapour = node.phase == Phase::Vapour || given.mass < TRACE;
     let done = is_vapour && vapour(refrigerant, node, &given, false)

@@ -8,6 +8,9 @@ use super::node::Phase;
 use super::pressures::Step;
 use super::{Drive, Element, Law, MAX_ELEMENTS, MAX_NODES, Network};
 
+/// Less of a gas than this is none, mol: some hundred million molecules.
+const TRACE: f64 = 1e-15;
+
 /// What leaves each donor per second and per unit in it, by element, 1/kg.
 struct Rates {
     refrigerant: [f64; MAX_ELEMENTS],
@@ -37,7 +40,9 @@ impl Network {
             node.energy += heat[i] + taken;
             node.refrigerant = species.refrigerant[i];
             for k in 0..3 {
-                node.gas[k] = species.gas[k][i];
+                // A last trace would go on thinning out into numbers that are slow to reckon.
+                let moles = species.gas[k][i];
+                node.gas[k] = if moles < TRACE { 0.0 } else { moles };
             }
         }
     }
