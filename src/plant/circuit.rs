@@ -160,10 +160,18 @@ fn shapes(unit: &Unit) -> [[f64; 3]; 7] {
             compressor.discharge_wall.joules_per_kelvin(),
             0.0,
         ],
-        [unit.condenser.volume.cubic_metres(), unit.condenser.wall.joules_per_kelvin(), 0.0],
+        [
+            unit.condenser.volume.cubic_metres(),
+            unit.condenser.wall.joules_per_kelvin(),
+            0.0,
+        ],
         half,
         half,
-        [unit.evaporator.volume.cubic_metres(), unit.evaporator.wall.joules_per_kelvin(), 0.0],
+        [
+            unit.evaporator.volume.cubic_metres(),
+            unit.evaporator.wall.joules_per_kelvin(),
+            0.0,
+        ],
         [
             suction.volume.cubic_metres(),
             suction.wall.joules_per_kelvin(),
@@ -207,10 +215,22 @@ impl Plant {
         let (masses, dissolved) = rested(unit, &shapes, charge.kilograms(), t);
         let nodes = std::array::from_fn(|i| {
             let [volume, wall, to_ambient] = shapes[i];
-            let fill = Fill::Refrigerant { mass: masses[i], temperature: t };
-            let oil = if i == 0 { unit.compressor.oil.kilograms() } else { 0.0 };
+            let fill = Fill::Refrigerant {
+                mass: masses[i],
+                temperature: t,
+            };
+            let oil = if i == 0 {
+                unit.compressor.oil.kilograms()
+            } else {
+                0.0
+            };
             let dissolved = if i == 0 { dissolved.max(0.0) } else { 0.0 };
-            let spec = NodeSpec { volume, wall, to_ambient, fill };
+            let spec = NodeSpec {
+                volume,
+                wall,
+                to_ambient,
+                fill,
+            };
             network.add_node_with_oil(spec, oil, dissolved)
         });
         network.set_draws(nodes[0], Draws::Sump);
@@ -226,10 +246,13 @@ impl Plant {
             unit.suction_line.valve.square_metres(),
         ];
         let links = std::array::from_fn(|i| {
-            network.add_element(End::Node(nodes[i]), End::Node(nodes[(i + 1) % 7]), Law::Shut)
+            network.add_element(
+                End::Node(nodes[i]),
+                End::Node(nodes[(i + 1) % 7]),
+                Law::Shut,
+            )
         });
-        let valve_leak =
-            network.add_element(End::Node(nodes[1]), End::Node(nodes[0]), Law::Shut);
+        let valve_leak = network.add_element(End::Node(nodes[1]), End::Node(nodes[0]), Law::Shut);
         let liquid = fluid.at(t);
         let mut plant = Self {
             network,
@@ -376,10 +399,18 @@ impl Plant {
                 Law::Metering
             }
             _ => {
-                let clean = if i == 3 { 1.0 - self.drier_clogging } else { 1.0 };
+                let clean = if i == 3 {
+                    1.0 - self.drier_clogging
+                } else {
+                    1.0
+                };
                 let area = self.areas[i] * share * clean;
                 let path = Path::through(&[Restriction::opening(area)]);
-                Law::Path(if i == 1 { path.only(Direction::Forward) } else { path })
+                Law::Path(if i == 1 {
+                    path.only(Direction::Forward)
+                } else {
+                    path
+                })
             }
         };
         self.network.set_law(self.links[i], law);
@@ -402,7 +433,7 @@ impl Plant {
         self.machines.compressor.powered = conditions.compressor_powered;
         let condensing = self.condense(conditions);
         let evaporating = self.evaporate(conditions, dt);
-        self.warm(conditions.compressor_powered);
+        self.warm();
         let coil = self.node(Place::Evaporator);
         let free_before = self.network.node(coil).free_water;
         let coil_temperature = self.network.node(coil).temperature;
@@ -435,7 +466,9 @@ impl Plant {
             speed: conditions.condenser_fan.clamp(0.0, 1.5),
         };
         let (node, inlet) = (self.network.node(coil), self.network.node(discharge));
-        let done = self.condenser.work(self.network.refrigerant(), node, inlet, &passing);
+        let done = self
+            .condenser
+            .work(self.network.refrigerant(), node, inlet, &passing);
         let drive = &mut self.drive;
         drive.heat[2] = done.heat;
         drive.heat_per_pressure[2] = done.heat_per_pressure;
@@ -465,15 +498,13 @@ impl Plant {
         done
     }
 
-    /// The heat of the air around, and from the discharge to the shell.
-    fn warm(&mut self, powered: bool) {
+    /// The heat of the air around, and from the discharge to the shell around it.
+    fn warm(&mut self) {
         self.network.warm_by_ambient(&mut self.drive.heat, &[2, 5]);
         let temperature = |i: usize| self.network.node(self.nodes[i]).temperature;
-        if powered {
-            let given = self.discharge_to_shell * (temperature(1) - temperature(0)).max(0.0);
-            self.drive.heat[0] += given;
-            self.drive.heat[1] -= given;
-        }
+        let given = self.discharge_to_shell * (temperature(1) - temperature(0));
+        self.drive.heat[0] += given;
+        self.drive.heat[1] -= given;
     }
 
     /// Writes down how the unit stands.
@@ -490,10 +521,22 @@ impl Plant {
             self.enthalpy_in = after_drier.enthalpy;
         }
         let suction = node(Place::SuctionLine);
-        let liquid = if suction.phase == Phase::Vapour { 0.0 } else { 1.0 - suction.quality };
+        let liquid = if suction.phase == Phase::Vapour {
+            0.0
+        } else {
+            1.0 - suction.quality
+        };
         let powered = f64::from(u8::from(conditions.compressor_powered));
-        let fan = if conditions.condenser_fan > 0.02 { self.fan_power } else { 0.0 };
-        let blower = if conditions.blower > 0.02 { self.blower_power } else { 0.0 };
+        let fan = if conditions.condenser_fan > 0.02 {
+            self.fan_power
+        } else {
+            0.0
+        };
+        let blower = if conditions.blower > 0.02 {
+            self.blower_power
+        } else {
+            0.0
+        };
         let compressor_power = powered * self.network.compressor_power();
         let air = (self.condenser.air * conditions.condenser_fan * 1006.0).max(20.0);
         let indoor_air = evaporating.air.max(0.02);
@@ -505,8 +548,7 @@ impl Plant {
             power: compressor_power + fan + blower,
             compressor_flow: self.passed(Link::Compression),
             coil_outlet_temperature: evaporating.outlet_temperature,
-            coil_superheat: evaporating.outlet_temperature
-                - fluid.dew_temperature(coil.pressure),
+            coil_superheat: evaporating.outlet_temperature - fluid.dew_temperature(coil.pressure),
             wetted: evaporating.wetted,
             coil_outlet_quality: evaporating.quality,
             capacity,
@@ -515,12 +557,13 @@ impl Plant {
             net_capacity: capacity - blower,
             outdoor_air_out: conditions.outdoor.t + condensing.rejected / air,
             indoor_air_out: conditions.indoor.t - evaporating.sensible / (indoor_air * 1020.0),
-            indoor_humidity_out: conditions.indoor.w
-                - evaporating.latent / (indoor_air * 2.45e6),
+            indoor_humidity_out: conditions.indoor.w - evaporating.latent / (indoor_air * 2.45e6),
             liquid_zone: condensing.liquid_zone,
             liquid_temperature: condensing
                 .outlet
-                .map_or(node(Place::Condenser).temperature, |outlet| outlet.temperature),
+                .map_or(node(Place::Condenser).temperature, |outlet| {
+                    outlet.temperature
+                }),
             metering_flow: self.passed(Link::Metering),
             throat_ice: self.machines.metering.iced(),
             valve_lift: self.machines.metering.lift(),

@@ -90,10 +90,13 @@ impl Compressor {
         let filled = (1.0 - self.clearance * (root - 1.0)).max(0.0);
         let swept = suction.rho * self.displacement;
         let flow = swept * filled;
-        let lost = if ratio > 1.0 { swept * self.clearance * root / n } else { 0.0 };
+        let lost = if ratio > 1.0 {
+            swept * self.clearance * root / n
+        } else {
+            0.0
+        };
         let off = ratio - BEST_RATIO;
-        let efficiency =
-            (self.efficiency - self.efficiency_fall * off * off).max(EFFICIENCY_MIN);
+        let efficiency = (self.efficiency - self.efficiency_fall * off * off).max(EFFICIENCY_MIN);
         let work = n / (n - 1.0) * low / suction.rho.max(1e-9) * (ratio / root - 1.0);
         let power = flow * work / efficiency + self.idle;
         let pumps = filled > 0.0;

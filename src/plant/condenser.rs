@@ -99,18 +99,29 @@ impl Condenser {
         passing: &Passing,
     ) -> Condensing {
         let ts = node.temperature;
-        let air_side = if passing.speed > 0.02 { passing.speed.sqrt() } else { 0.0 };
+        let air_side = if passing.speed > 0.02 {
+            passing.speed.sqrt()
+        } else {
+            0.0
+        };
         let air_heat = self.air * passing.speed * AIR;
         // Permanent gas lies between the vapour and the tube.
         let gas_share = (node.pressure - node.refrigerant_pressure).max(0.0) / node.pressure;
-        let spoiled = if node.phase == Phase::Liquid { 0.0 } else { gas_share.min(0.9) };
-        let conductance = self.condensing
-            * (air_side + self.still)
-            * (1.0 - self.gas_spoils * spoiled);
+        let spoiled = if node.phase == Phase::Liquid {
+            0.0
+        } else {
+            gas_share.min(0.9)
+        };
+        let conductance =
+            self.condensing * (air_side + self.still) * (1.0 - self.gas_spoils * spoiled);
         let lift = ts - passing.air;
         if node.phase == Phase::Vapour {
             let rejected = 0.25 * conductance * lift;
-            return Condensing { heat: -rejected, rejected, ..Condensing::default() };
+            return Condensing {
+                heat: -rejected,
+                rejected,
+                ..Condensing::default()
+            };
         }
         let (s, g) = fluid.at_with_slopes(ts);
         let dry = 0.3 + 0.7 * air_side;
@@ -121,9 +132,8 @@ impl Condenser {
             done.on_entering = s.h_g - inlet.enthalpy;
             if passing.inflow > 1e-5 && lift > 0.5 {
                 let ratio = ((inlet.temperature - passing.air) / lift).max(1.0);
-                desuperheats = (passing.inflow * VAPOUR / (self.vapour * dry)
-                    * libm::log(ratio))
-                .min(DESUPERHEATS_MAX);
+                desuperheats = (passing.inflow * VAPOUR / (self.vapour * dry) * libm::log(ratio))
+                    .min(DESUPERHEATS_MAX);
             }
         }
         let psi = slip(&s);
@@ -149,8 +159,8 @@ impl Condenser {
         let mut enthalpy = s.h_l + quality * (s.h_g - s.h_l);
         let mut temperature = ts;
         if done.liquid_zone > 0.0 {
-            let transfer = self.liquid * dry * done.liquid_zone
-                / (passing.outflow.max(1e-4) * LIQUID);
+            let transfer =
+                self.liquid * dry * done.liquid_zone / (passing.outflow.max(1e-4) * LIQUID);
             temperature = ts - lift * (1.0 - libm::exp(-transfer.min(30.0)));
             let cold = fluid.at(temperature);
             enthalpy = cold.u_l + node.pressure / cold.rho_l;
@@ -159,7 +169,12 @@ impl Condenser {
         done.rejected = per_kelvin * lift
             - passing.inflow * done.on_entering
             - passing.outflow * done.on_leaving;
-        done.outlet = Some(Outlet { quality, enthalpy, temperature, is_bulk: false });
+        done.outlet = Some(Outlet {
+            quality,
+            enthalpy,
+            temperature,
+            is_bulk: false,
+        });
         done
     }
 }

@@ -155,7 +155,10 @@ impl Evaporator {
     ) -> Evaporating {
         let fluid = network.refrigerant();
         let te = node.temperature;
-        let mut done = Evaporating { quality: 1.0, ..Evaporating::default() };
+        let mut done = Evaporating {
+            quality: 1.0,
+            ..Evaporating::default()
+        };
         let is_dry = node.phase == Phase::Vapour;
         if !is_dry {
             (done.wetted, done.quality) = zones(fluid, node, passing);
@@ -163,7 +166,11 @@ impl Evaporator {
         let air = self.air_side(passing);
         done.air = air.flow;
         let through = 0.5 * (passing.inflow + passing.outflow) / self.rated_flow;
-        let flow = if through > 1e-4 { libm::pow(through, FLOW_POWER) } else { 0.0 };
+        let flow = if through > 1e-4 {
+            libm::pow(through, FLOW_POWER)
+        } else {
+            0.0
+        };
         let inner = self.refrigerant_side * flow.max(FLOW_MIN) * done.wetted.max(0.02);
         self.move_wall(network, &air, &mut done, inner, te, dt);
         let to_refrigerant = inner * (self.wall - te);
@@ -180,10 +187,8 @@ impl Evaporator {
         if done.wetted < 1.0 {
             let units = self.superheating * (1.0 - done.wetted) * blown
                 / (passing.outflow.max(1e-4) * VAPOUR);
-            done.outlet_temperature =
-                te + (passing.air - te) * (1.0 - libm::exp(-units.min(30.0)));
-            enthalpy =
-                fluid.vapour_enthalpy(node.refrigerant_pressure, done.outlet_temperature);
+            done.outlet_temperature = te + (passing.air - te) * (1.0 - libm::exp(-units.min(30.0)));
+            enthalpy = fluid.vapour_enthalpy(node.refrigerant_pressure, done.outlet_temperature);
             done.on_leaving = enthalpy - s.h_g;
             done.sensible += passing.outflow * done.on_leaving;
         }
@@ -204,11 +209,19 @@ impl Evaporator {
         let speed = passing.speed * (1.0 - frosted);
         let (flow, touching) = if speed > 0.02 {
             let flow = self.air * speed;
-            (flow, flow * (1.0 - libm::exp(-self.air_units / speed.sqrt())))
+            (
+                flow,
+                flow * (1.0 - libm::exp(-self.air_units / speed.sqrt())),
+            )
         } else {
             (self.air * speed, self.still * self.refrigerant_side / AIR)
         };
-        AirSide { touching, flow, humidity: passing.humidity, temperature: passing.air }
+        AirSide {
+            touching,
+            flow,
+            humidity: passing.humidity,
+            temperature: passing.air,
+        }
     }
 
     /// The fins between air and refrigerant, implicit in their temperature.

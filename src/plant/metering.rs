@@ -56,8 +56,21 @@ pub(super) struct Metering {
 
 #[derive(Debug, Clone, Copy)]
 enum Kind {
-    Orifice { area: f64, diameter: f64, length: f64, log_ratio: f64 },
-    Valve { area: f64, spring: f64, range: f64, lag: f64, bleed: f64, bulb: f64, lift: f64 },
+    Orifice {
+        area: f64,
+        diameter: f64,
+        length: f64,
+        log_ratio: f64,
+    },
+    Valve {
+        area: f64,
+        spring: f64,
+        range: f64,
+        lag: f64,
+        bleed: f64,
+        bulb: f64,
+        lift: f64,
+    },
 }
 
 impl Metering {
@@ -72,19 +85,29 @@ impl Metering {
                     log_ratio: libm::log(length / diameter),
                 }
             }
-            MeteringData::ExpansionValve { area, static_superheat, range, lag, bleed } => {
-                Kind::Valve {
-                    area: area.square_metres(),
-                    spring: static_superheat.kelvins(),
-                    range: range.kelvins(),
-                    lag: lag.seconds(),
-                    bleed,
-                    bulb: t,
-                    lift: 0.0,
-                }
-            }
+            MeteringData::ExpansionValve {
+                area,
+                static_superheat,
+                range,
+                lag,
+                bleed,
+            } => Kind::Valve {
+                area: area.square_metres(),
+                spring: static_superheat.kelvins(),
+                range: range.kelvins(),
+                lag: lag.seconds(),
+                bleed,
+                bulb: t,
+                lift: 0.0,
+            },
         };
-        Self { refrigerant, kind, blockage: 0.0, opening: 1.0, ice: 0.0 }
+        Self {
+            refrigerant,
+            kind,
+            blockage: 0.0,
+            opening: 1.0,
+            ice: 0.0,
+        }
     }
 
     /// The share of the throat that ice shuts.
@@ -111,7 +134,15 @@ impl Metering {
         }
         self.ice = self.ice.min(coil.free_water).clamp(0.0, ICE_FULL);
         let refrigerant = self.refrigerant;
-        if let Kind::Valve { spring, range, lag, bulb, lift, .. } = &mut self.kind {
+        if let Kind::Valve {
+            spring,
+            range,
+            lag,
+            bulb,
+            lift,
+            ..
+        } = &mut self.kind
+        {
             *bulb += dt / (*lag + dt) * (coil.outlet - *bulb);
             let charge = |t: f64| refrigerant.dew_pressure(t.min(refrigerant.hottest()));
             // The spring holds against what the static superheat gives at this evaporation.
@@ -130,7 +161,9 @@ impl Metering {
     /// Area, m², and ln(L/D) of the throat.
     fn throat(&self) -> (f64, f64) {
         match self.kind {
-            Kind::Orifice { area, log_ratio, .. } => (area * self.free(), log_ratio),
+            Kind::Orifice {
+                area, log_ratio, ..
+            } => (area * self.free(), log_ratio),
             Kind::Valve { area, .. } => (area * self.lift() * self.free(), LN_10),
         }
     }
@@ -140,9 +173,9 @@ impl Metering {
         let (area, _) = self.throat();
         let opening = Restriction::opening(0.75 * area);
         match self.kind {
-            Kind::Orifice { diameter, length, .. } => {
-                Path::through(&[opening, Restriction::tube(diameter, length)])
-            }
+            Kind::Orifice {
+                diameter, length, ..
+            } => Path::through(&[opening, Restriction::tube(diameter, length)]),
             Kind::Valve { .. } => Path::through(&[opening]),
         }
     }
@@ -171,8 +204,7 @@ impl Metering {
             let boils = fluid.bubble_temperature(up.min(0.9 * critical));
             let over = (up - s.p).max(0.0) / critical;
             let subcooled = (boils - t).max(0.0) / fluid.critical_temperature();
-            let group = (0.38811 + 11.427 * over - 14.194 * subcooled
-                + 1.0703 * s.rho_g / s.rho_l
+            let group = (0.38811 + 11.427 * over - 14.194 * subcooled + 1.0703 * s.rho_g / s.rho_l
                 - 0.091_928 * log_ratio)
                 / (1.0 + 21.425 * over - 581.95 * subcooled * subcooled);
             if group < 0.05 || subcooled > 0.035 {

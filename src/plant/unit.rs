@@ -34,7 +34,10 @@ impl TryFrom<String> for KnownRefrigerant {
     fn try_from(name: String) -> Result<Self, String> {
         let known = Refrigerant::named(&name).map(Self);
         known.ok_or_else(|| {
-            format!("no such refrigerant: {name}; known are {}", Refrigerant::names().join(", "))
+            format!(
+                "no such refrigerant: {name}; known are {}",
+                Refrigerant::names().join(", ")
+            )
         })
     }
 }

@@ -99,7 +99,11 @@ impl Draw {
             vapour_share = 0.0;
         } else {
             let hotter = outlet.temperature > node.temperature;
-            let cooling = if hotter { node.temperature / outlet.temperature } else { 1.0 };
+            let cooling = if hotter {
+                node.temperature / outlet.temperature
+            } else {
+                1.0
+            };
             let vapour = node.vapour_density * cooling;
             let per_space = 1.0 / node.vapour_volume;
             vapour_share = if node.phase == Phase::Vapour {

@@ -62,19 +62,34 @@ impl Restriction {
     /// A valve, a port or a hole of `area`, m². Chosen: its wall is 5 mm thick.
     pub const fn opening(area: f64) -> Self {
         let diameter = 2.0 * sqrt(area / PI);
-        Self { area, diameter, length: 5e-3, loss: 1.0 }
+        Self {
+            area,
+            diameter,
+            length: 5e-3,
+            loss: 1.0,
+        }
     }
 
     /// A tube or hose of `diameter` and `length`, m, with one velocity head lost at its ends and
     /// a friction factor of 0.02 (common practice for smooth bores).
     pub const fn tube(diameter: f64, length: f64) -> Self {
         let area = 0.25 * PI * diameter * diameter;
-        Self { area, diameter, length, loss: 1.0 + 0.02 * length / diameter }
+        Self {
+            area,
+            diameter,
+            length,
+            loss: 1.0 + 0.02 * length / diameter,
+        }
     }
 
     /// A core in its seat, depressed. Chosen: 3.1 mm² around the pin, 8 mm long.
     pub const fn core() -> Self {
-        Self { area: 3.1e-6, diameter: 2e-3, length: 8e-3, loss: 1.5 }
+        Self {
+            area: 3.1e-6,
+            diameter: 2e-3,
+            length: 8e-3,
+            loss: 1.5,
+        }
     }
 }
 
@@ -109,7 +124,10 @@ impl Path {
         for (place, restriction) in restrictions.iter_mut().zip(series) {
             *place = Some(*restriction);
         }
-        Self { restrictions, one_way: None }
+        Self {
+            restrictions,
+            one_way: None,
+        }
     }
 
     /// The same with a check valve in it.
@@ -169,7 +187,12 @@ impl Conductor {
         let mut resistance = 0.0;
         let mut narrowest = f64::INFINITY;
         for restriction in path.restrictions() {
-            let &Restriction { area, diameter: d, length, loss } = restriction;
+            let &Restriction {
+                area,
+                diameter: d,
+                length,
+                loss,
+            } = restriction;
             if !(area > 0.0 && d > 0.0 && length > 0.0) {
                 return Self::default();
             }
@@ -208,16 +231,25 @@ impl Conductor {
     pub fn conductance(&self, donor: &Draw, high: f64, low: f64) -> f64 {
         let dp = high - low;
         let a = self.inertia * donor.per_density;
-        let rho = if donor.gas { donor.rho * 0.5 * (1.0 + low / high) } else { donor.rho };
+        let rho = if donor.gas {
+            donor.rho * 0.5 * (1.0 + low / high)
+        } else {
+            donor.rho
+        };
         let per_viscosity = rho * donor.per_viscosity;
         let per_speed = if donor.gas { donor.per_speed } else { 0.0 };
         let mut b = 0.0;
-        for (viscous, molecular) in
-            self.viscous[..self.count].iter().zip(&self.molecular[..self.count])
+        for (viscous, molecular) in self.viscous[..self.count]
+            .iter()
+            .zip(&self.molecular[..self.count])
         {
             b += 1.0 / (viscous * per_viscosity + molecular * per_speed).max(1e-40);
         }
-        let choke = if donor.gas || donor.x > 0.0 { (dp / (0.5 * high)).max(1.0) } else { 1.0 };
+        let choke = if donor.gas || donor.x > 0.0 {
+            (dp / (0.5 * high)).max(1.0)
+        } else {
+            1.0
+        };
         let linear = (0.01 * high).min(300.0);
         let root = (dp * dp + linear * linear).sqrt();
         2.0 / (b + (b * b + 4.0 * a * choke * root).sqrt())

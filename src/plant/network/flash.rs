@@ -4,7 +4,7 @@
 //! by Newton from the last temperature. Gases add their partial pressures in the space that the
 //! liquid leaves. All slopes are analytic, for the pressures of the network.
 
-use super::gas::{CV, MOLAR_MASS, OFFSET, R_UNIVERSAL};
+use super::gas::{CV, ENERGY_ORIGIN, MOLAR_MASS, R_UNIVERSAL};
 use super::node::{Node, Phase};
 use super::water::{LIQUID_HEAT, Moisture};
 use crate::fluid::refrigerant::{Curves, Refrigerant};
@@ -38,13 +38,18 @@ impl Pocket {
     #[inline]
     fn over(volume: f64, liquid: f64, nrt: f64) -> Self {
         let free = volume - liquid;
-        let root = (free * free + 4.0 * liquid * nrt / STIFFNESS).sqrt().max(1e-12);
+        let root = (free * free + 4.0 * liquid * nrt / STIFFNESS)
+            .sqrt()
+            .max(1e-12);
         let (space, pressure) = if free > 0.0 {
             let space = 0.5 * (free + root);
             (space, nrt / space)
         } else {
             let squeeze = root - free;
-            (2.0 * liquid * nrt / STIFFNESS / squeeze, STIFFNESS * squeeze / (2.0 * liquid))
+            (
+                2.0 * liquid * nrt / STIFFNESS / squeeze,
+                STIFFNESS * squeeze / (2.0 * liquid),
+            )
         };
         Self {
             volume: space.max(1e-10),
@@ -73,17 +78,15 @@ struct Given {
 pub(super) fn flash(refrigerant: &Refrigerant, moisture: &Moisture, node: &mut Node) {
     let [nitrogen, air, water] = node.gas;
     let bound = node.bound_water * LIQUID_HEAT * MOLAR_MASS[2];
-    node.mass = node.refrigerant
-        + nitrogen * MOLAR_MASS[0]
-        + air * MOLAR_MASS[1]
-        + water * MOLAR_MASS[2];
+    node.mass =
+        node.refrigerant + nitrogen * MOLAR_MASS[0] + air * MOLAR_MASS[1] + water * MOLAR_MASS[2];
     let given = Given {
         mass: node.refrigerant,
         volume: node.volume,
         moles: node.moles_of_gas(),
         dissolved: node.dissolved,
         capacity: node.wall + nitrogen * CV[0] + air * CV[1] + water * CV[2] + bound,
-        energy: node.energy - water * OFFSET[2] + bound * 273.15,
+        energy: node.energy - water * ENERGY_ORIGIN[2] + bound * 273.15,
     };
     let is_vapour = node.phase == Phase::Vapour || given.mass < TRACE;
     let done = is_vapour && vapour(refrigerant, node, &given, false)
@@ -186,8 +189,8 @@ fn two_phase(refrigerant: &Refrigerant, node: &mut Node, given: &Given) -> bool 
         if d < fixed + 100.0 * m {
             d = fixed + 600.0 * m;
         }
-        let f = m * a + volume * theta + given.dissolved * s.u_l + given.capacity * t
-            - given.energy;
+        let f =
+            m * a + volume * theta + given.dissolved * s.u_l + given.capacity * t - given.energy;
         let dt = (-f / d).clamp(-20.0, 20.0);
         t = (t + dt).clamp(refrigerant.coldest() + 1.0, refrigerant.hottest());
         round += 1;
@@ -218,8 +221,7 @@ fn two_phase(refrigerant: &Refrigerant, node: &mut Node, given: &Given) -> bool 
     node.pressure = node.refrigerant_pressure + pocket.pressure;
     let per_root = R_UNIVERSAL * pocket.per_root;
     node.per_energy = (p_slope + given.moles * per_root) / d;
-    node.per_mass =
-        pocket.per_liquid_volume * v_l * v_g / (v_g - v_l) - node.per_energy * a;
+    node.per_mass = pocket.per_liquid_volume * v_l * v_g / (v_g - v_l) - node.per_energy * a;
     node.per_mole = per_root * t;
     node.enthalpy = s.h_l + x * (s.h_g - s.h_l);
     true
@@ -255,9 +257,8 @@ fn full(refrigerant: &Refrigerant, node: &mut Node, given: &Given, guess: f64) {
     node.refrigerant_pressure = s.p;
     node.pressure = s.p + pocket.pressure;
     let per_root = R_UNIVERSAL * pocket.per_root;
-    node.per_energy = (g.p + given.moles * per_root
-        - pocket.per_liquid_volume * m * g.rho_l * v_l * v_l)
-        / d;
+    node.per_energy =
+        (g.p + given.moles * per_root - pocket.per_liquid_volume * m * g.rho_l * v_l * v_l) / d;
     node.per_mass = pocket.per_liquid_volume * v_l - node.per_energy * s.u_l;
     node.per_mole = per_root * t;
     node.enthalpy = s.u_l + node.pressure * v_l;

@@ -15,26 +15,42 @@ pub struct Amounts {
 
 impl Amounts {
     /// Nothing.
-    pub const NOTHING: Self = Self { refrigerant: 0.0, gas: [0.0; 3], energy: 0.0 };
+    pub const NOTHING: Self = Self {
+        refrigerant: 0.0,
+        gas: [0.0; 3],
+        energy: 0.0,
+    };
 
     /// Refrigerant alone, kg.
     pub const fn refrigerant(mass: f64) -> Self {
-        Self { refrigerant: mass, ..Self::NOTHING }
+        Self {
+            refrigerant: mass,
+            ..Self::NOTHING
+        }
     }
 
     /// Air alone, kg.
     pub const fn air(mass: f64) -> Self {
-        Self { gas: [0.0, mass / super::gas::MOLAR_MASS[1], 0.0], ..Self::NOTHING }
+        Self {
+            gas: [0.0, mass / super::gas::MOLAR_MASS[1], 0.0],
+            ..Self::NOTHING
+        }
     }
 
     /// Nitrogen alone, kg.
     pub const fn nitrogen(mass: f64) -> Self {
-        Self { gas: [mass / super::gas::MOLAR_MASS[0], 0.0, 0.0], ..Self::NOTHING }
+        Self {
+            gas: [mass / super::gas::MOLAR_MASS[0], 0.0, 0.0],
+            ..Self::NOTHING
+        }
     }
 
     /// Water alone, kg.
     pub const fn water(mass: f64) -> Self {
-        Self { gas: [0.0, 0.0, mass / super::gas::MOLAR_MASS[2]], ..Self::NOTHING }
+        Self {
+            gas: [0.0, 0.0, mass / super::gas::MOLAR_MASS[2]],
+            ..Self::NOTHING
+        }
     }
 
     /// Adds `share` of `other`.

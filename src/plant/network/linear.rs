@@ -9,11 +9,7 @@ pub(super) type Matrix = [[f64; MAX_NODES]; MAX_NODES];
 ///
 /// No pivoting: the matrices are M-matrices or nearly so. A network is sparse, so rows with
 /// nothing under the pivot are passed over.
-pub(super) fn solve<const R: usize>(
-    n: usize,
-    a: &mut Matrix,
-    b: &mut [[f64; MAX_NODES]; R],
-) {
+pub(super) fn solve<const R: usize>(n: usize, a: &mut Matrix, b: &mut [[f64; MAX_NODES]; R]) {
     for k in 0..n {
         let (upper, lower) = a.split_at_mut(k + 1);
         let pivot = &upper[k];

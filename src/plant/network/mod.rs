@@ -198,7 +198,10 @@ impl Network {
     ///
     /// When there are [`MAX_NODES`] already.
     pub fn add_node(&mut self, spec: NodeSpec) -> NodeId {
-        assert!(self.nodes.len() < MAX_NODES, "a network has at most {MAX_NODES} nodes");
+        assert!(
+            self.nodes.len() < MAX_NODES,
+            "a network has at most {MAX_NODES} nodes"
+        );
         let mut node = Node {
             volume: spec.volume,
             wall: spec.wall,
@@ -214,7 +217,10 @@ impl Network {
         };
         match spec.fill {
             Fill::MoistAir => {
-                put_air(ATMOSPHERE, 0.5 * self.moisture.vapour_pressure(self.ambient).0);
+                put_air(
+                    ATMOSPHERE,
+                    0.5 * self.moisture.vapour_pressure(self.ambient).0,
+                );
             }
             Fill::Evacuated => put_air(10.0, 0.0),
             Fill::Refrigerant { mass, temperature } => {
@@ -229,12 +235,7 @@ impl Network {
     }
 
     /// Adds a node with oil in it that holds refrigerant dissolved, kg.
-    pub(super) fn add_node_with_oil(
-        &mut self,
-        spec: NodeSpec,
-        oil: f64,
-        dissolved: f64,
-    ) -> NodeId {
+    pub(super) fn add_node_with_oil(&mut self, spec: NodeSpec, oil: f64, dissolved: f64) -> NodeId {
         let id = self.add_node(spec);
         let mut node = self.nodes[usize::from(id.0)];
         let before = node.contents();
@@ -269,10 +270,7 @@ impl Network {
         for k in 0..3 {
             node.energy += node.gas[k] * gas::energy(k, t);
         }
-        node.energy += node.bound_water
-            * water::LIQUID_HEAT
-            * gas::MOLAR_MASS[2]
-            * (t - 273.15);
+        node.energy += node.bound_water * water::LIQUID_HEAT * gas::MOLAR_MASS[2] * (t - 273.15);
         if m <= most {
             node.phase = Phase::Vapour;
             node.energy += m * self.refrigerant.vapour_energy(&curves, t, m / node.volume);
@@ -349,15 +347,16 @@ impl Network {
         };
         element.flux = Flux::default();
         self.open.clear();
-        self.open.extend(self.elements.iter().enumerate().filter_map(|(j, element)| {
-            let shut = match element.law {
-                Law::Shut => true,
-                Law::Path(_) => element.conductor.is_shut(),
-                Law::Pump { displacement, .. } => displacement <= 0.0,
-                Law::Compression | Law::Metering => false,
-            };
-            (!shut).then_some(j as u8)
-        }));
+        self.open
+            .extend(self.elements.iter().enumerate().filter_map(|(j, element)| {
+                let shut = match element.law {
+                    Law::Shut => true,
+                    Law::Path(_) => element.conductor.is_shut(),
+                    Law::Pump { displacement, .. } => displacement <= 0.0,
+                    Law::Compression | Law::Metering => false,
+                };
+                (!shut).then_some(j as u8)
+            }));
     }
 
     /// How an element lets pass.

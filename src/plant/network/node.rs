@@ -150,7 +150,11 @@ impl Node {
     pub fn refrigerant_share(&self) -> f64 {
         let vapour = self.refrigerant - self.liquid;
         let gases = self.mass_of_gas();
-        if vapour + gases > 0.0 { vapour / (vapour + gases) } else { 0.0 }
+        if vapour + gases > 0.0 {
+            vapour / (vapour + gases)
+        } else {
+            0.0
+        }
     }
 
     /// Share of the refrigerant in what is gaseous, by mole, for a molar mass in kg/mol.

@@ -116,7 +116,10 @@ impl Step {
                     self.per_from[j] = self.compressed.per_suction;
                     self.per_to[j] = self.compressed.per_discharge;
                 }
-                Law::Pump { displacement, ultimate } => {
+                Law::Pump {
+                    displacement,
+                    ultimate,
+                } => {
                     self.kind[j] = Kind::Forward;
                     let g = displacement * self.front[element.from].rho / pa.max(1e-6);
                     self.flow[j] = (g * (pa - ultimate)).max(0.0);
@@ -194,9 +197,8 @@ impl Step {
     /// Two gases at rest change places through a hole and diffuse into one another.
     fn mix(&mut self, network: &Network, j: usize) {
         let element = &network.elements[j];
-        let is_gas = |place: usize| {
-            place >= MAX_NODES || network.nodes[place].phase == Phase::Vapour
-        };
+        let is_gas =
+            |place: usize| place >= MAX_NODES || network.nodes[place].phase == Phase::Vapour;
         if !is_gas(element.from) || !is_gas(element.to) {
             return;
         }
@@ -254,7 +256,9 @@ impl Step {
             let j = usize::from(j);
             let element = &network.elements[j];
             if element.law == Law::Compression {
-                let Compressed { flow, power, rise, .. } = self.compressed;
+                let Compressed {
+                    flow, power, rise, ..
+                } = self.compressed;
                 if element.from < MAX_NODES {
                     let node = &network.nodes[element.from];
                     b[0][element.from] += dt * node.per_energy * (power - flow * rise);
@@ -302,10 +306,15 @@ impl Step {
             return false;
         }
         let element = &network.elements[j];
-        let change_at =
-            |place: usize| if place < MAX_NODES { self.change[place] } else { 0.0 };
-        next[j] += self.per_from[j] * change_at(element.from)
-            + self.per_to[j] * change_at(element.to);
+        let change_at = |place: usize| {
+            if place < MAX_NODES {
+                self.change[place]
+            } else {
+                0.0
+            }
+        };
+        next[j] +=
+            self.per_from[j] * change_at(element.from) + self.per_to[j] * change_at(element.to);
         let backward = next[j] < 0.0;
         match self.kind[j] {
             Kind::Linear => return false,

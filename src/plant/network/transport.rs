@@ -8,6 +8,9 @@ use super::node::Phase;
 use super::pressures::Step;
 use super::{Drive, Element, Law, MAX_ELEMENTS, MAX_NODES, Network};
 
+/// Less of a gas than this is none, mol: some hundred million molecules.
+const TRACE: f64 = 1e-15;
+
 /// What leaves each donor per second and per unit in it, by element, 1/kg.
 struct Rates {
     refrigerant: [f64; MAX_ELEMENTS],
@@ -32,13 +35,14 @@ impl Network {
             self.carry(j, step, drive, &rates, &species, &mut heat);
         }
         for (i, node) in self.nodes.iter_mut().enumerate() {
-            let taken =
-                step.dt * (drive.heat[i] + drive.heat_per_pressure[i] * step.change[i]);
+            let taken = step.dt * (drive.heat[i] + drive.heat_per_pressure[i] * step.change[i]);
             self.ledger.book_energy(taken);
             node.energy += heat[i] + taken;
             node.refrigerant = species.refrigerant[i];
             for k in 0..3 {
-                node.gas[k] = species.gas[k][i];
+                // A last trace would go on thinning out into numbers that are slow to reckon.
+                let moles = species.gas[k][i];
+                node.gas[k] = if moles < TRACE { 0.0 } else { moles };
             }
         }
     }
@@ -73,7 +77,11 @@ impl Network {
             let node = &self.nodes[donor];
             let thinned = node.mass / mass[donor].max(0.02 * node.mass).max(1e-30);
             // Over liquid the gases keep their space; else they thin out with everything.
-            let of_gas = if node.phase == Phase::TwoPhase { 1.0 } else { thinned };
+            let of_gas = if node.phase == Phase::TwoPhase {
+                1.0
+            } else {
+                thinned
+            };
             let flow = step.flow[j].abs();
             rates.refrigerant[j] = flow * draw.per_refrigerant * thinned;
             rates.gas[j] = flow * draw.per_gas * of_gas;
@@ -85,8 +93,10 @@ impl Network {
     /// Solves for the amounts at the end of the step.
     fn species(&self, step: &Step, rates: &Rates) -> Species {
         let n = self.nodes.len();
-        let mut species =
-            Species { refrigerant: [0.0; MAX_NODES], gas: [[0.0; MAX_NODES]; 3] };
+        let mut species = Species {
+            refrigerant: [0.0; MAX_NODES],
+            gas: [[0.0; MAX_NODES]; 3],
+        };
         let (mut any_gas, mut water_apart) = (false, false);
         for (i, node) in self.nodes.iter().enumerate() {
             species.refrigerant[i] = node.refrigerant;
@@ -248,7 +258,12 @@ impl Network {
             self.ledger.book_energy(work);
         }
         flux.mass = flux.refrigerant
-            + flux.gas.iter().zip(MOLAR_MASS).map(|(rate, mass)| rate * mass).sum::<f64>();
+            + flux
+                .gas
+                .iter()
+                .zip(MOLAR_MASS)
+                .map(|(rate, mass)| rate * mass)
+                .sum::<f64>();
         let element = &mut self.elements[j];
         element.flux = flux;
         let crossed = &mut element.crossed;
@@ -287,7 +302,11 @@ impl Network {
 /// Donor and receiver of an element by the sign of its flow.
 #[inline]
 fn ends_of(element: &Element, flow: f64) -> (usize, usize) {
-    if flow >= 0.0 { (element.from, element.to) } else { (element.to, element.from) }
+    if flow >= 0.0 {
+        (element.from, element.to)
+    } else {
+        (element.to, element.from)
+    }
 }
 
 /// The donor of an element, and what it delivers.

@@ -2,14 +2,10 @@
 
 use super::gas::{self, MOLAR_MASS, R_UNIVERSAL};
 use super::node::{Node, PATCH};
+use crate::fluid::water::{self, SPECIFIC_HEAT_ICE as ICE_HEAT};
+pub(super) use crate::fluid::water::{FUSION, SPECIFIC_HEAT_LIQUID as LIQUID_HEAT};
 use std::f64::consts::PI;
 
-/// Heat of fusion of water, J/kg. Source: CRC Handbook, from memory.
-pub(super) const FUSION: f64 = 334e3;
-/// Specific heat of liquid water, J/(kg K), from memory.
-pub(super) const LIQUID_HEAT: f64 = 4190.0;
-/// Specific heat of ice, J/(kg K), from memory.
-const ICE_HEAT: f64 = 2100.0;
 /// Conductance between a puddle and the wall, W/K. Chosen: a few grams that boil at full pump
 /// speed cool themselves, as they do in a wet circuit that is pulled too fast.
 const PUDDLE: f64 = 0.5;
@@ -39,11 +35,13 @@ impl Moisture {
     /// Tabulated for the refrigerant of this name.
     pub fn of(refrigerant: &str) -> Self {
         let at = |row: usize| COLDEST + row as f64 / PER_KELVIN;
-        let pressure: Vec<f64> = (0..ROWS).map(|row| vapour_pressure(at(row))).collect();
+        let pressure: Vec<f64> = (0..ROWS)
+            .map(|row| water::vapour_pressure(at(row)))
+            .collect();
         let space = (0..ROWS)
             .map(|row| {
                 let t = at(row);
-                let moles = solubility(refrigerant, t) / MOLAR_MASS[2];
+                let moles = 1e-6 * water::solubility(refrigerant, t) / MOLAR_MASS[2];
                 moles * R_UNIVERSAL * t / pressure[row]
             })
             .collect();
@@ -107,8 +105,11 @@ pub(super) fn exchange(moisture: &Moisture, node: &mut Node, dt: f64) {
         R_UNIVERSAL * t / node.vapour_volume
     };
     let p_vapour = node.gas[2] * per_mole;
-    let (to_wall, k) =
-        if p_vapour > p_own { (DEW, DEW_AREA * free) } else { (PUDDLE, free) };
+    let (to_wall, k) = if p_vapour > p_own {
+        (DEW, DEW_AREA * free)
+    } else {
+        (PUDDLE, free)
+    };
     let specific = if own < 273.15 {
         -FUSION + ICE_HEAT * (own - 273.15)
     } else {
@@ -135,20 +136,4 @@ pub(super) fn exchange(moisture: &Moisture, node: &mut Node, dt: f64) {
         node.energy += node.free_water_energy;
         node.free_water_energy = 0.0;
     }
-}
-
-/// Vapour pressure of water or ice, Pa. Source: Magnus form, Alduchov and Eskridge 1996.
-fn vapour_pressure(t: f64) -> f64 {
-    let c = t - 273.15;
-    if c >= 0.0 {
-        610.94 * libm::exp(17.625 * c / (c + 243.04))
-    } else {
-        611.15 * libm::exp(22.46 * c / (272.62 + c))
-    }
-}
-
-/// Water that liquid refrigerant holds at most, by mass.
-fn solubility(_refrigerant: &str, t: f64) -> f64 {
-    // ln of R-22's table is near a straight line in 1/T: 120 ppm at -40 °F, 1350 at 80 °F.
-    1350e-6 * libm::exp(-2540.0 * (1.0 / t - 1.0 / 299.82))
 }
