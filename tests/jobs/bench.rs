@@ -174,6 +174,7 @@ impl Bench {
             .act(Action::Connect { hose: Hose::Centre, to: HoseEnd::OpenAir })
             .hand_valves(1.0)
             .run_until("released", 900.0, |job| psig(job, Reading::LowGauge) < 1.5)
+            .hand_valves(0.0)
             .act(Action::TakeOff(Hose::Centre))
     }
 
