@@ -153,7 +153,7 @@ impl Job {
             }
             // Air that a vacuum draws, not the breath that moves through an open joint.
             let air = -flux.gas[1] * MOLAR_MASS[1] * TICK;
-            if air > 0.0 && inside < ATMOSPHERE - 2.0 * PSI {
+            if air > 0.0 && inside < ATMOSPHERE - 0.5 * PSI {
                 self.watch.grow(tick, FindingKind::AirDrawnIn, label, air);
             }
         }

@@ -10,6 +10,7 @@ use super::network::{
 };
 use super::unit::Unit;
 use super::{Operating, desiccant, oil};
+use crate::fluid::moist_air;
 use crate::units::Mass;
 
 /// The length of a tick, s.
@@ -108,6 +109,7 @@ pub struct Plant {
     drier_clogging: f64,
     drier_capacity: f64,
     desiccant_in: bool,
+    desiccant_exposed: bool,
     machines: Machines,
     condenser: Condenser,
     evaporator: Evaporator,
@@ -264,6 +266,7 @@ impl Plant {
             drier_clogging: 0.0,
             drier_capacity: desiccant::moles(unit.drier.capacity),
             desiccant_in: true,
+            desiccant_exposed: false,
             machines: Machines {
                 compressor: Compressor::new(&unit.compressor),
                 metering: Metering::new(&unit.metering, fluid, t),
@@ -383,6 +386,11 @@ impl Plant {
         self.set_desiccant_water(5e-5);
     }
 
+    /// Tells whether the drier in place lies open to the air, with a flare of it apart.
+    pub const fn expose_desiccant(&mut self, exposed: bool) {
+        self.desiccant_exposed = exposed;
+    }
+
     /// Water that a fresh desiccant holds at most, kg.
     pub fn desiccant_capacity(&self) -> f64 {
         self.drier_capacity * super::network::gas::MOLAR_MASS[2]
@@ -440,7 +448,12 @@ impl Plant {
         self.network.advance(dt, &self.drive, &self.machines);
         oil::exchange(&mut self.network, self.nodes[0], self.oil_lag, dt);
         if self.desiccant_in {
-            desiccant::exchange(&mut self.network, self.nodes[4], self.drier_capacity, dt);
+            let capacity = self.drier_capacity;
+            desiccant::exchange(&mut self.network, self.nodes[4], capacity, dt);
+            if self.desiccant_exposed {
+                let outside = moist_air::vapour_pressure(conditions.outdoor.w);
+                desiccant::breathe(&mut self.network, self.nodes[4], capacity, outside, dt);
+            }
         }
         let node = self.network.node(coil);
         self.machines.metering.live(
@@ -585,6 +598,7 @@ impl Plant {
             self.enthalpy_in,
             self.drier_clogging,
             f64::from(u8::from(self.desiccant_in)),
+            f64::from(u8::from(self.desiccant_exposed)),
         ];
         own.into_iter().chain(self.openings).for_each(visitor);
     }

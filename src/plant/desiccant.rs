@@ -48,6 +48,29 @@ pub(super) fn exchange(network: &mut Network, drier: NodeId, capacity: f64, dt: 
     // The vapour's energy of formation stays in the node: as warmth.
 }
 
+/// The same of a drier that lies open: air of the place goes through it, with water at `outside`,
+/// Pa, and what it takes comes from there.
+pub(super) fn breathe(
+    network: &mut Network,
+    drier: NodeId,
+    capacity: f64,
+    outside: f64,
+    dt: f64,
+) {
+    if capacity <= 0.0 {
+        return;
+    }
+    let node = network.node(drier);
+    let bound = node.bound_water;
+    let filling = bound / capacity;
+    let cube = filling * filling * filling;
+    let saturated = network.water_pressure(node.temperature);
+    let held_slope = 4.0 * saturated * cube / capacity;
+    let taken = dt * UPTAKE * (outside - saturated * cube * filling)
+        / (1.0 + dt * UPTAKE * held_slope);
+    network.set_bound_water(drier, (bound + taken).max(0.0));
+}
+
 /// Moles of a mass of water.
 pub(super) fn moles(mass: Mass) -> f64 {
     mass.kilograms() / MOLAR_MASS[2]

@@ -41,11 +41,11 @@ impl Drier {
     /// The share of the full flow area that is open.
     ///
     /// Chosen: fitted backwards the flow packs the desiccant's fines against the inlet screen and
-    /// leaves a twelfth of the area (common practice calls it a restriction; no source).
+    /// leaves a twenty-fifth of the area (common practice calls it a restriction; no source).
     pub fn opening(&self) -> f64 {
         match self.fitted {
             Some(Arrow::TowardMetering) => 1.0 - self.clogging,
-            Some(Arrow::TowardOutdoor) => (1.0 - self.clogging) / 12.0,
+            Some(Arrow::TowardOutdoor) => (1.0 - self.clogging) / 25.0,
             None => 0.0,
         }
     }

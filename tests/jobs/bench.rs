@@ -220,6 +220,7 @@ impl Bench {
             })
             .hand_valves(1.0)
             .run_until("released", 900.0, |job| psig(job, Reading::LowGauge) < 1.5)
+            .hand_valves(0.0)
             .act(Action::TakeOff(Hose::Centre))
     }
 

@@ -129,7 +129,6 @@ fn play(name: &str, seed: u64, actions: usize) -> usize {
     let mut rng = ChaCha8Rng::seed_from_u64(seed);
     let scenario = Scenario::shipped(name).expect("it is shipped");
     let mut job = Job::new(&scenario);
-    let start = job.plant().network().contents();
     let mut done = 0;
     for count in 0..actions {
         let action = action(&mut rng);
@@ -163,6 +162,7 @@ fn play(name: &str, seed: u64, actions: usize) -> usize {
         );
     }
     let network = job.plant().network();
+    let start = *network.initial();
     let (end, ledger) = (network.contents(), network.ledger());
     let passed = start.refrigerant + ledger.scale.refrigerant;
     let error = (end.refrigerant - start.refrigerant - ledger.net.refrigerant) / passed;
