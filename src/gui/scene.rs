@@ -1,0 +1,35 @@
+//! What is known before the first look: what the customer says and what the nameplate says.
+
+use crate::scenario::Scenario;
+
+/// The fixed things about a job that anybody may know.
+#[derive(Debug, Clone, Default)]
+pub struct Scene {
+    /// The title of the scenario.
+    pub title: String,
+    /// Who called.
+    pub customer: String,
+    /// Where the unit stands.
+    pub place: String,
+    /// What they say.
+    pub complaint: String,
+    /// The refrigerant on the nameplate.
+    pub refrigerant: String,
+    /// The saturation scale of that refrigerant for the gauges: temperature K, pressure Pa gauge.
+    pub saturation: Vec<(f64, f64)>,
+}
+
+impl Scene {
+    /// The scene of a scenario.
+    pub fn of(scenario: &Scenario) -> Self {
+        let file = &scenario.file;
+        Self {
+            title: file.title.clone(),
+            customer: file.customer.name.clone(),
+            place: file.customer.place.clone(),
+            complaint: file.customer.complaint.clone(),
+            refrigerant: String::new(),
+            saturation: Vec::new(),
+        }
+    }
+}
