@@ -1,7 +1,16 @@
 //! Scenarios: what was asked. Schema, loading, checking, diagnostics.
 
+mod check;
+mod diagnostic;
+mod document;
+mod load;
 mod rubric;
 mod schema;
+mod units;
 
+pub(crate) use check::check_bound;
+pub use diagnostic::Diagnostic;
+pub use document::{Document, Place};
+pub use load::shipped_names;
 pub use rubric::{Criterion, EndState, Rule};
 pub use schema::{Cart, Customer, Scenario, ScenarioFile, Site};

@@ -1,0 +1,455 @@
+//! Refrigerants: saturation curves and vapour from tables made once out of `CoolProp`.
+//!
+//! A table has one row every 0.25 K and is read by straight lines between rows, so every slope is
+//! the exact slope of what is read. The vapour is a virial of three terms that is exact on the
+//! dew line and exactly an ideal gas as its density goes to zero, so one formula serves from the
+//! discharge line down to a deep vacuum:
+//!
+//! ```text
+//! p = ρ R T (1 + B ρ + C ρ²)        u = u0 - R T² (B' ρ + C' ρ² / 2)
+//! ```
+//!
+//! Energies and enthalpies have one reference: 200 kJ/kg for bubbling liquid at 0 °C. Where the
+//! values come from, and how near they are: `assets/refrigerants/README.md`.
+
+use std::sync::OnceLock;
+
+use crate::units::{GaugePressure, Pressure, Temperature};
+
+/// How many columns a table has.
+const COLUMNS: usize = 15;
+
+/// Saturation and virial values at one temperature, or their slopes per kelvin.
+///
+/// For a blend the bubble and the dew line differ: `p`, `rho_l`, `h_l`, `u_l` belong to the
+/// bubble line, `p_dew`, `rho_g`, `h_g`, `u_g` to the dew line at the same temperature.
+#[derive(Debug, Clone, Copy, PartialEq, Default)]
+pub struct Curves {
+    /// Bubble pressure, Pa.
+    pub p: f64,
+    /// Dew pressure, Pa.
+    pub p_dew: f64,
+    /// Density of the saturated liquid, kg/m³.
+    pub rho_l: f64,
+    /// Density of the saturated vapour, kg/m³.
+    pub rho_g: f64,
+    /// Enthalpy of the saturated liquid, J/kg.
+    pub h_l: f64,
+    /// Enthalpy of the saturated vapour, J/kg.
+    pub h_g: f64,
+    /// Internal energy of the saturated liquid, J/kg.
+    pub u_l: f64,
+    /// Internal energy of the saturated vapour, J/kg.
+    pub u_g: f64,
+    /// Virial coefficient B, m³/kg.
+    pub b: f64,
+    /// Virial coefficient C, m⁶/kg².
+    pub c: f64,
+    /// B' of the energy, m³/(kg K): near the slope of B, fitted to the energy.
+    pub db: f64,
+    /// C' of the energy, m⁶/(kg² K): near the slope of C, fitted to the energy.
+    pub dc: f64,
+    /// Internal energy of the vapour at zero density, J/kg.
+    pub u0: f64,
+    /// Rise of the liquid's enthalpy with pressure above the bubble line, J/(kg Pa).
+    pub dh_l: f64,
+    /// Compressibility of the liquid above the bubble line, 1/Pa.
+    pub k_l: f64,
+}
+
+impl Curves {
+    /// From a row, in the order of the columns.
+    #[inline]
+    fn from_row(row: [f64; COLUMNS]) -> Self {
+        let [
+            p,
+            p_dew,
+            rho_l,
+            rho_g,
+            h_l,
+            h_g,
+            u_l,
+            u_g,
+            b,
+            c,
+            db,
+            dc,
+            u0,
+            dh_l,
+            k_l,
+        ] = row;
+        Self {
+            p,
+            p_dew,
+            rho_l,
+            rho_g,
+            h_l,
+            h_g,
+            u_l,
+            u_g,
+            b,
+            c,
+            db,
+            dc,
+            u0,
+            dh_l,
+            k_l,
+        }
+    }
+}
+
+/// One refrigerant. Get it by [`Refrigerant::named`].
+#[derive(Debug)]
+pub struct Refrigerant {
+    name: &'static str,
+    molar_mass: f64,
+    gas_constant: f64,
+    critical_temperature: f64,
+    critical_pressure: f64,
+    gwp: f64,
+    coldest: f64,
+    hottest: f64,
+    /// Rows per kelvin.
+    per_kelvin: f64,
+    /// The last place, in rows, at which a cell still begins.
+    top: f64,
+    rows: Vec<[f64; COLUMNS]>,
+    bubble: Vec<f64>,
+    dew: Vec<f64>,
+}
+
+/// The tables inside the program.
+const TABLES: [(&str, &[u8]); NAMES.len()] = [
+    (
+        "R-22",
+        include_bytes!("../../assets/refrigerants/r22.table"),
+    ),
+    (
+        "R-410A",
+        include_bytes!("../../assets/refrigerants/r410a.table"),
+    ),
+];
+
+const NAMES: [&str; 2] = ["R-22", "R-410A"];
+
+impl Refrigerant {
+    /// The refrigerant of this name, such as `R-22`.
+    pub fn named(name: &str) -> Option<&'static Self> {
+        static ALL: OnceLock<Vec<Refrigerant>> = OnceLock::new();
+        let all = ALL.get_or_init(|| {
+            TABLES
+                .iter()
+                .filter_map(|&(name, bytes)| Self::from_table(name, bytes))
+                .collect()
+        });
+        all.iter().find(|refrigerant| refrigerant.name == name)
+    }
+
+    /// The names of all refrigerants.
+    pub fn names() -> &'static [&'static str] {
+        &NAMES
+    }
+
+    /// Reads a table: head lines, a line of dashes, rows of little-endian f64.
+    fn from_table(name: &'static str, bytes: &[u8]) -> Option<Self> {
+        const END: &[u8] = b"\n---\n";
+        let end = bytes.windows(END.len()).position(|window| window == END)?;
+        let head = std::str::from_utf8(&bytes[..end]).ok()?;
+        let text = |key: &str| {
+            head.lines()
+                .find_map(|line| line.strip_prefix(key)?.strip_prefix(": "))
+        };
+        let number = |key: &str| text(key)?.parse::<f64>().ok();
+        let mut values = bytes[end + END.len()..].chunks_exact(8).map(|chunk| {
+            let mut value = [0; 8];
+            value.copy_from_slice(chunk);
+            f64::from_le_bytes(value)
+        });
+        let count = number("rows")? as usize;
+        let mut rows = Vec::with_capacity(count);
+        for _ in 0..count {
+            let mut row = [0.0; COLUMNS];
+            for cell in &mut row {
+                *cell = values.next()?;
+            }
+            rows.push(row);
+        }
+        let is_whole = values.next().is_none() && count >= 2 && text("name")? == name;
+        let (coldest, step) = (number("coldest")?, number("step")?);
+        is_whole.then_some(())?;
+        Some(Self {
+            name,
+            molar_mass: number("molar mass")?,
+            gas_constant: number("gas constant")?,
+            critical_temperature: number("critical temperature")?,
+            critical_pressure: number("critical pressure")?,
+            gwp: number("gwp")?,
+            coldest,
+            hottest: coldest + step * number("last saturation row")?,
+            per_kelvin: 1.0 / step,
+            top: count as f64 - 1.001,
+            bubble: rows.iter().map(|row| row[0]).collect(),
+            dew: rows.iter().map(|row| row[1]).collect(),
+            rows,
+        })
+    }
+
+    /// The trade name, `R-22`.
+    pub fn name(&self) -> &'static str {
+        self.name
+    }
+
+    /// Molar mass, kg/mol.
+    pub fn molar_mass(&self) -> f64 {
+        self.molar_mass
+    }
+
+    /// Gas constant of the vapour, J/(kg K).
+    pub fn gas_constant(&self) -> f64 {
+        self.gas_constant
+    }
+
+    /// Critical temperature, K.
+    pub fn critical_temperature(&self) -> f64 {
+        self.critical_temperature
+    }
+
+    /// Critical pressure, Pa.
+    pub fn critical_pressure(&self) -> f64 {
+        self.critical_pressure
+    }
+
+    /// Temperature of the last saturation row, K, 3 K under the critical one: above it there is
+    /// no liquid, the vapour goes on, and the liquid columns only keep a reader on its feet.
+    pub fn hottest(&self) -> f64 {
+        self.hottest
+    }
+
+    /// Temperature of the first row, K. Below it the first row holds.
+    pub fn coldest(&self) -> f64 {
+        self.coldest
+    }
+
+    /// Global warming potential over 100 years, kg of CO₂ per kg.
+    ///
+    /// Source: IPCC Fourth Assessment Report, from memory; blends by mass.
+    pub fn gwp(&self) -> f64 {
+        self.gwp
+    }
+
+    /// The row at or below `t`, and how far `t` is towards the next, 0 to 1.
+    #[inline]
+    fn cell(&self, t: f64) -> (usize, f64) {
+        let place = (t - self.coldest) * self.per_kelvin;
+        // So written, not a number falls on the first row.
+        let place = if place > 0.0 {
+            place.min(self.top)
+        } else {
+            0.0
+        };
+        let row = place as usize;
+        (row, place - row as f64)
+    }
+
+    /// All curves at `t`, K.
+    #[inline]
+    pub fn at(&self, t: f64) -> Curves {
+        let (row, part) = self.cell(t);
+        let (low, high) = (&self.rows[row], &self.rows[row + 1]);
+        Curves::from_row(std::array::from_fn(|k| low[k] + part * (high[k] - low[k])))
+    }
+
+    /// The slopes of all curves at `t`, per kelvin.
+    #[inline]
+    pub fn slopes(&self, t: f64) -> Curves {
+        let (row, _) = self.cell(t);
+        let (low, high) = (&self.rows[row], &self.rows[row + 1]);
+        Curves::from_row(std::array::from_fn(|k| {
+            (high[k] - low[k]) * self.per_kelvin
+        }))
+    }
+
+    /// All curves and their slopes at `t`, K.
+    #[inline]
+    pub fn at_with_slopes(&self, t: f64) -> (Curves, Curves) {
+        let (row, part) = self.cell(t);
+        let (low, high) = (&self.rows[row], &self.rows[row + 1]);
+        let rise: [f64; COLUMNS] = std::array::from_fn(|k| high[k] - low[k]);
+        (
+            Curves::from_row(std::array::from_fn(|k| low[k] + part * rise[k])),
+            Curves::from_row(rise.map(|rise| rise * self.per_kelvin)),
+        )
+    }
+
+    /// Pressure at which liquid of temperature `t`, K, begins to boil, Pa.
+    #[inline]
+    pub fn bubble_pressure(&self, t: f64) -> f64 {
+        let (row, part) = self.cell(t);
+        self.bubble[row] + part * (self.bubble[row + 1] - self.bubble[row])
+    }
+
+    /// Pressure at which vapour of temperature `t`, K, begins to condense, Pa.
+    #[inline]
+    pub fn dew_pressure(&self, t: f64) -> f64 {
+        let (row, part) = self.cell(t);
+        self.dew[row] + part * (self.dew[row + 1] - self.dew[row])
+    }
+
+    /// Temperature at which liquid begins to boil at `p`, Pa: the exact inverse of
+    /// [`Self::bubble_pressure`] within the table, the nearer end outside it. K.
+    #[inline]
+    pub fn bubble_temperature(&self, p: f64) -> f64 {
+        self.temperature_on(&self.bubble, p)
+    }
+
+    /// Temperature at which vapour begins to condense at `p`, Pa: the exact inverse of
+    /// [`Self::dew_pressure`] within the table, the nearer end outside it. K.
+    #[inline]
+    pub fn dew_temperature(&self, p: f64) -> f64 {
+        self.temperature_on(&self.dew, p)
+    }
+
+    /// Where a rising column of pressures reaches `p`.
+    #[inline]
+    fn temperature_on(&self, column: &[f64], p: f64) -> f64 {
+        let above = column
+            .partition_point(|&row| row <= p)
+            .clamp(1, column.len() - 1);
+        let (low, high) = (column[above - 1], column[above]);
+        // Written so that not a number falls on the cold end.
+        let part = if p > low {
+            ((p - low) / (high - low)).min(1.0)
+        } else {
+            0.0
+        };
+        self.coldest + ((above - 1) as f64 + part) / self.per_kelvin
+    }
+
+    /// Pressure of the vapour at `t`, K, and density `rho`, kg/m³. Pa.
+    #[inline]
+    pub fn vapour_pressure_at(&self, t: f64, rho: f64) -> f64 {
+        let curves = self.at(t);
+        rho * self.gas_constant * t * (1.0 + curves.b * rho + curves.c * rho * rho)
+    }
+
+    /// Internal energy of the vapour, J/kg, from the curves at its temperature `t`, K, and its
+    /// density `rho`, kg/m³.
+    #[inline]
+    pub fn vapour_energy(&self, curves: &Curves, t: f64, rho: f64) -> f64 {
+        curves.u0 - self.gas_constant * t * t * (curves.db * rho + 0.5 * curves.dc * rho * rho)
+    }
+
+    /// Density of the vapour at `p`, Pa, and `t`, K. kg/m³; zero in an absolute vacuum.
+    #[inline]
+    pub fn vapour_density(&self, p: f64, t: f64) -> f64 {
+        self.density_in(&self.at(t), p, t)
+    }
+
+    /// Density of the vapour at `p`, `t` from the curves at `t`, by Newton from an ideal gas.
+    fn density_in(&self, curves: &Curves, p: f64, t: f64) -> f64 {
+        let rt = self.gas_constant * t.max(self.coldest);
+        let &Curves { b, c, .. } = curves;
+        let p = p.max(0.0);
+        let mut rho = p / rt;
+        for _ in 0..16 {
+            let excess = rho * rt * (1.0 + b * rho + c * rho * rho) - p;
+            // Beyond the dew line the isotherm flattens: there the floor keeps the search bounded.
+            let slope = (rt * (1.0 + 2.0 * b * rho + 3.0 * c * rho * rho)).max(0.15 * rt);
+            let step = excess / slope;
+            rho = (rho - step).max(0.0);
+            if step.abs() <= 1e-10 * rho {
+                break;
+            }
+        }
+        rho
+    }
+
+    /// Enthalpy of the vapour at `p`, Pa, and `t`, K. J/kg.
+    #[inline]
+    pub fn vapour_enthalpy(&self, p: f64, t: f64) -> f64 {
+        let curves = self.at(t);
+        let rho = self.density_in(&curves, p, t);
+        self.enthalpy_in(&curves, t, rho)
+    }
+
+    /// Enthalpy of the vapour from the curves at `t` and its density; finite at zero density.
+    #[inline]
+    fn enthalpy_in(&self, curves: &Curves, t: f64, rho: f64) -> f64 {
+        let flow_work = self.gas_constant * t * (1.0 + curves.b * rho + curves.c * rho * rho);
+        self.vapour_energy(curves, t, rho) + flow_work
+    }
+
+    /// Temperature of vapour at `p`, Pa, that has the enthalpy `h`, J/kg; within the table. K.
+    ///
+    /// `guess` starts the search, K; near the answer it takes two or three rounds.
+    pub fn vapour_temperature_from_enthalpy(&self, p: f64, h: f64, guess: f64) -> f64 {
+        let end = self.coldest + self.top / self.per_kelvin;
+        let mut t = guess.max(self.coldest).min(end);
+        for _ in 0..24 {
+            let here = self.vapour_enthalpy(p, t);
+            // A vapour's specific heat is above 400 J/(kg K); the floor keeps the step bounded.
+            let slope = ((self.vapour_enthalpy(p, t + 0.25) - here) * 4.0).max(400.0);
+            let step = ((h - here) / slope).clamp(-30.0, 30.0);
+            t = (t + step).max(self.coldest).min(end);
+            if step.abs() < 1e-7 {
+                break;
+            }
+        }
+        t
+    }
+
+    /// Enthalpy of liquid at `t`, K, under `p`, Pa, at or above its bubble pressure. J/kg.
+    #[inline]
+    pub fn liquid_enthalpy(&self, t: f64, p: f64) -> f64 {
+        let curves = self.at(t);
+        curves.h_l + curves.dh_l * (p - curves.p)
+    }
+
+    /// Density of liquid at `t`, K, under `p`, Pa, at or above its bubble pressure. kg/m³.
+    #[inline]
+    pub fn liquid_density(&self, t: f64, p: f64) -> f64 {
+        let curves = self.at(t);
+        curves.rho_l * (1.0 + curves.k_l * (p - curves.p))
+    }
+
+    /// The bubble and the dew temperature at a gauge pressure: the scale of a manifold gauge.
+    pub fn saturation(&self, pressure: GaugePressure) -> (Temperature, Temperature) {
+        let p = pressure.absolute().pascals();
+        (
+            Temperature::from_kelvin(self.bubble_temperature(p)),
+            Temperature::from_kelvin(self.dew_temperature(p)),
+        )
+    }
+
+    /// The bubble and the dew pressure at a temperature: the card of pressures and temperatures.
+    pub fn pressure(&self, temperature: Temperature) -> (GaugePressure, GaugePressure) {
+        let t = temperature.kelvin();
+        (
+            Pressure::from_pascals(self.bubble_pressure(t)).gauge(),
+            Pressure::from_pascals(self.dew_pressure(t)).gauge(),
+        )
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn every_table_inside_the_program_is_read() {
+        for name in Refrigerant::names() {
+            let refrigerant = Refrigerant::named(name).expect(name);
+            assert_eq!(refrigerant.name(), *name);
+            assert!(refrigerant.hottest() > refrigerant.critical_temperature() - 3.5);
+        }
+        assert!(Refrigerant::named("R-0").is_none());
+    }
+
+    #[test]
+    fn a_table_that_is_cut_short_is_refused() {
+        let (name, bytes) = TABLES[0];
+        assert!(Refrigerant::from_table(name, bytes).is_some());
+        assert!(Refrigerant::from_table(name, &bytes[..bytes.len() - 8]).is_none());
+        assert!(Refrigerant::from_table(name, b"nothing").is_none());
+    }
+}
