@@ -7,6 +7,8 @@
 
 pub mod attempt;
 pub mod fluid;
+#[cfg(feature = "window")]
+pub mod gui;
 pub mod job;
 pub mod kit;
 pub mod marking;

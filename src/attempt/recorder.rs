@@ -67,7 +67,11 @@ impl Recorder {
 
     /// Begins an attempt in the first free file for this scenario in [`DIRECTORY`], beside where
     /// the program runs.
-    pub fn create_beside(scenario: &Scenario, source: &str, who: &str) -> Result<Self, RecordError> {
+    pub fn create_beside(
+        scenario: &Scenario,
+        source: &str,
+        who: &str,
+    ) -> Result<Self, RecordError> {
         Self::create_in(Path::new(DIRECTORY), scenario, source, who)
     }
 

@@ -9,7 +9,7 @@ use crate::job::TICKS_PER_SECOND;
 use crate::kit::Hose;
 use crate::units::{MICRON, PSI};
 use crate::words::Reading;
-use eframe::egui::{Ui, Vec2b};
+use eframe::egui::{Id, Ui, Vec2b};
 use egui_plot::{Legend, Line, LineStyle, Plot, PlotPoints};
 
 /// What is drawn at one moment: seconds, then what low gauge, high gauge (Pa gauge) and micron
@@ -72,7 +72,7 @@ pub fn chart_ui(ui: &mut Ui, view: &View, chart: &StripChart) {
             .allow_drag(Vec2b::new(true, false))
             .legend(Legend::default().background_alpha(0.6))
             .x_axis_formatter(|mark, _| time_text(mark.value.max(0.0)))
-            .link_axis("strip".into(), Vec2b::new(true, false))
+            .link_axis(Id::unique("strip"), Vec2b::new(true, false))
             .y_axis_min_width(44.0)
     };
     let low = Line::new(format!("low, {name}"), chart.points(0, |si| si / unit))
@@ -82,10 +82,13 @@ pub fn chart_ui(ui: &mut Ui, view: &View, chart: &StripChart) {
         .color(hose_colour(palette, Hose::High))
         .style(LineStyle::dashed_dense())
         .width(2.0);
-    strip("pressures").show_axes([false, true]).include_y(0.0).show(ui, |plot| {
-        plot.line(low);
-        plot.line(high);
-    });
+    strip("pressures")
+        .show_axes([false, true])
+        .include_y(0.0)
+        .show(ui, |plot| {
+            plot.line(low);
+            plot.line(high);
+        });
     let log = |si: f64| libm::log10((si / MICRON).max(1.0));
     let microns = Line::new("microns", chart.points(2, log))
         .color(palette.ink)

@@ -15,7 +15,11 @@ pub fn clock_ui(ui: &mut Ui, view: &View, pace: &mut Pace) {
             Rate::Times(times) => (format!("{times}×"), format!("run {times} times as fast")),
         };
         let chosen = pace.rate == rate;
-        if ui.selectable_label(chosen, text).on_hover_text(hint).clicked() {
+        if ui
+            .selectable_label(chosen, text)
+            .on_hover_text(hint)
+            .clicked()
+        {
             pace.rate = rate;
         }
     }

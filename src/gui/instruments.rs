@@ -63,7 +63,10 @@ fn pressure_text(system: System, shown: Shown) -> String {
         (Shown::OverRange, _) => "over".into(),
         (Shown::Nothing, _) => "no reading".into(),
         (Shown::Value(q), System::InchPound) if q.si < -0.25 * PSI => {
-            format!("{:.0} in Hg", GaugePressure::from_pascals(q.si).inches_vacuum())
+            format!(
+                "{:.0} in Hg",
+                GaugePressure::from_pascals(q.si).inches_vacuum()
+            )
         }
         (Shown::Value(q), _) => format!("{:.1}", pressure_number(system, q.si) + 0.0),
     }
@@ -146,8 +149,14 @@ fn electronic(ui: &mut Ui, view: &View, width: f32) {
     display(ui, "microns", &text, number, 40.0, width);
     let half = 0.5 * (width - 6.0);
     for pair in [
-        [("compressor", Reading::CompressorAmps), ("scale", Reading::Scale)],
-        [("N₂ outlet", Reading::NitrogenOutlet), ("N₂ cylinder", Reading::NitrogenCylinder)],
+        [
+            ("compressor", Reading::CompressorAmps),
+            ("scale", Reading::Scale),
+        ],
+        [
+            ("N₂ outlet", Reading::NitrogenOutlet),
+            ("N₂ cylinder", Reading::NitrogenCylinder),
+        ],
     ] {
         ui.horizontal(|ui| {
             for (name, face) in pair {

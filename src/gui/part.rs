@@ -160,7 +160,11 @@ impl Part {
             Self::Nitrogen => {
                 let (open, fitted, _) = view.nitrogen();
                 let valve = if open { "open" } else { "shut" };
-                let regulator = if fitted { "regulator on" } else { "no regulator" };
+                let regulator = if fitted {
+                    "regulator on"
+                } else {
+                    "no regulator"
+                };
                 format!("valve {valve}, {regulator}")
             }
             Self::Cylinder => {

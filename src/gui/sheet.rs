@@ -23,12 +23,15 @@ pub fn sheet_ui(ui: &mut Ui, view: &View, draft: &mut SheetDraft, actions: &mut 
     ScrollArea::vertical().id_salt("sheet").show(ui, |ui| {
         complaint(ui, view);
         ui.separator();
-        Grid::new("blanks").num_columns(3).spacing([8.0, 4.0]).show(ui, |ui| {
-            for field in SheetField::ALL {
-                blank(ui, view, field, draft, actions);
-                ui.end_row();
-            }
-        });
+        Grid::new("blanks")
+            .num_columns(3)
+            .spacing([8.0, 4.0])
+            .show(ui, |ui| {
+                for field in SheetField::ALL {
+                    blank(ui, view, field, draft, actions);
+                    ui.end_row();
+                }
+            });
         ui.separator();
         diagnosis(ui, view, draft, actions);
         ui.separator();
@@ -56,7 +59,9 @@ fn blank(
     let label = ui.label(field_label(field));
     let text = draft.typed.entry(field).or_default();
     let unit = view.system.unit(field.dimension());
-    let edit = TextEdit::singleline(text).desired_width(58.0).hint_text(unit);
+    let edit = TextEdit::singleline(text)
+        .desired_width(58.0)
+        .hint_text(unit);
     let response = ui.add(edit).labelled_by(label.id);
     if response.lost_focus() && !text.trim().is_empty() {
         if let Some(value) = number(text) {
@@ -99,7 +104,9 @@ fn diagnosis(ui: &mut Ui, view: &View, draft: &mut SheetDraft, actions: &mut Vec
         actions.push(Action::Diagnose(Diagnosis { fault, at }));
     }
     if let Some((_, stands)) = view.sheet().diagnosis() {
-        let at = stands.at.map_or(String::new(), |spot| format!(", {}", spot.label()));
+        let at = stands
+            .at
+            .map_or(String::new(), |spot| format!(", {}", spot.label()));
         ui.label(format!("On the sheet: {}{at}", fault_label(stands.fault)));
     }
 }

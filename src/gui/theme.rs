@@ -76,7 +76,11 @@ static DARK: Palette = Palette {
 impl Palette {
     /// The palette of the theme that is shown.
     pub fn of(ui: &Ui) -> &'static Self {
-        if ui.visuals().dark_mode { &DARK } else { &LIGHT }
+        if ui.visuals().dark_mode {
+            &DARK
+        } else {
+            &LIGHT
+        }
     }
 }
 

@@ -12,7 +12,13 @@ use eframe::egui::Ui;
 /// The vacuum pump.
 pub fn pump(ui: &mut Ui, view: &View, actions: &mut Vec<Action>) {
     let look = view.pump();
-    toggle(ui, look.running, ("Start the pump", "Stop the pump"), Action::Pump, actions);
+    toggle(
+        ui,
+        look.running,
+        ("Start the pump", "Stop the pump"),
+        Action::Pump,
+        actions,
+    );
     let words = ("Open the pump's inlet valve", "Shut the pump's inlet valve");
     toggle(ui, look.inlet_open, words, Action::PumpIsolation, actions);
     let words = ("Open the gas ballast", "Shut the gas ballast");
@@ -36,7 +42,10 @@ pub fn micron_gauge(ui: &mut Ui, view: &View, actions: &mut Vec<Action>) {
     if let Some(to) = choice(ui, "screw it on", Some(place), GaugePlace::ALL, name) {
         actions.push(Action::MicronGauge(to));
     }
-    let words = ("Open the micron gauge's valve", "Shut the micron gauge's valve");
+    let words = (
+        "Open the micron gauge's valve",
+        "Shut the micron gauge's valve",
+    );
     toggle(ui, valve_open, words, Action::MicronGaugeValve, actions);
 }
 

@@ -23,13 +23,28 @@ pub fn joint(
     }
     match made {
         Made::Up(_) => act(ui, "Loosen the nut a turn", Action::Loosen(joint), actions),
-        Made::Cracked => act(ui, "Take the joint apart", Action::TakeApart(joint), actions),
+        Made::Cracked => act(
+            ui,
+            "Take the joint apart",
+            Action::TakeApart(joint),
+            actions,
+        ),
         Made::Apart => {
             act(ui, "Plug both ends", Action::Plug(joint), actions);
-            act(ui, "Cut and renew the flare", Action::RenewFlare(joint), actions);
+            act(
+                ui,
+                "Cut and renew the flare",
+                Action::RenewFlare(joint),
+                actions,
+            );
         }
         Made::Plugged => {
-            act(ui, "Cut and renew the flare", Action::RenewFlare(joint), actions);
+            act(
+                ui,
+                "Cut and renew the flare",
+                Action::RenewFlare(joint),
+                actions,
+            );
         }
     }
     ui.separator();
@@ -44,7 +59,12 @@ pub fn joint(
         ui.add(value).labelled_by(label.id);
     });
     let torque = Torque::from_foot_pounds(drafts.torque);
-    act(ui, "Make up to this torque", Action::MakeUp { joint, torque }, actions);
+    act(
+        ui,
+        "Make up to this torque",
+        Action::MakeUp { joint, torque },
+        actions,
+    );
     ui.separator();
     leak_search(ui, view, Spot::Joint(joint), actions);
 }
@@ -66,8 +86,14 @@ pub fn drier(ui: &mut Ui, view: &View, actions: &mut Vec<Action>) {
     } else {
         ui.label("A new drier is on the cart, its caps still on.");
         for (text, arrow) in [
-            ("Fit new, arrow toward the metering device", Arrow::TowardMetering),
-            ("Fit new, arrow toward the outdoor unit", Arrow::TowardOutdoor),
+            (
+                "Fit new, arrow toward the metering device",
+                Arrow::TowardMetering,
+            ),
+            (
+                "Fit new, arrow toward the outdoor unit",
+                Arrow::TowardOutdoor,
+            ),
         ] {
             act(ui, text, Action::FitDrier(arrow), actions);
         }
@@ -76,7 +102,12 @@ pub fn drier(ui: &mut Ui, view: &View, actions: &mut Vec<Action>) {
 
 /// The outdoor coil.
 pub fn outdoor_coil(ui: &mut Ui, view: &View, actions: &mut Vec<Action>) {
-    act(ui, "Clean the outdoor coil", Action::CleanOutdoorCoil, actions);
+    act(
+        ui,
+        "Clean the outdoor coil",
+        Action::CleanOutdoorCoil,
+        actions,
+    );
     ui.separator();
     leak_search(ui, view, Spot::OutdoorCoil, actions);
 }
@@ -108,7 +139,10 @@ pub fn place(ui: &mut Ui, view: &View, place: ThermometerPlace, actions: &mut Ve
     };
     toggle(ui, on, words, action, actions);
     if on {
-        ui.label(format!("It shows {}.", view.text(Reading::Thermometer(place))));
+        ui.label(format!(
+            "It shows {}.",
+            view.text(Reading::Thermometer(place))
+        ));
     }
     ui.weak(format!("{} left in the case.", view.thermometers_free()));
 }

@@ -15,9 +15,17 @@ pub fn protection(ui: &mut Ui, view: &View, actions: &mut Vec<Action>) {
 
 /// The thermostat.
 pub fn thermostat(ui: &mut Ui, view: &View, actions: &mut Vec<Action>) {
-    for call in [ThermostatCall::Off, ThermostatCall::Fan, ThermostatCall::Cool] {
+    for call in [
+        ThermostatCall::Off,
+        ThermostatCall::Fan,
+        ThermostatCall::Cool,
+    ] {
         let now = view.call() == call;
-        if ui.radio(now, format!("Set to {}", call_label(call))).clicked() && !now {
+        if ui
+            .radio(now, format!("Set to {}", call_label(call)))
+            .clicked()
+            && !now
+        {
             actions.push(Action::Thermostat(call));
         }
     }
@@ -27,17 +35,30 @@ pub fn thermostat(ui: &mut Ui, view: &View, actions: &mut Vec<Action>) {
 pub fn disconnect(ui: &mut Ui, view: &View, actions: &mut Vec<Action>) {
     let look = view.electrics();
     for (text, offered, step) in [
-        ("Pull the disconnect", look.disconnect_in, DisconnectMove::Pull),
+        (
+            "Pull the disconnect",
+            look.disconnect_in,
+            DisconnectMove::Pull,
+        ),
         ("Lock and tag it", !look.locked, DisconnectMove::LockAndTag),
         ("Take lock and tag off", look.locked, DisconnectMove::Unlock),
-        ("Put the disconnect in", !look.disconnect_in, DisconnectMove::Insert),
+        (
+            "Put the disconnect in",
+            !look.disconnect_in,
+            DisconnectMove::Insert,
+        ),
     ] {
         if offered {
             act(ui, text, Action::Disconnect(step), actions);
         }
     }
     ui.separator();
-    act(ui, "Discharge the capacitor, verify dead", Action::VerifyDead, actions);
+    act(
+        ui,
+        "Discharge the capacitor, verify dead",
+        Action::VerifyDead,
+        actions,
+    );
 }
 
 /// The compressor with its contactor and its lead.
@@ -48,10 +69,24 @@ pub fn compressor(ui: &mut Ui, view: &View, actions: &mut Vec<Action>) {
     }
     let words = ("Hold the contactor in", "Let the contactor go");
     toggle(ui, look.held_in, words, Action::HoldContactor, actions);
-    let words = ("Put the clamp meter on its lead", "Take the clamp meter off");
-    toggle(ui, view.clamp_meter_on(), words, Action::ClampMeter, actions);
+    let words = (
+        "Put the clamp meter on its lead",
+        "Take the clamp meter off",
+    );
+    toggle(
+        ui,
+        view.clamp_meter_on(),
+        words,
+        Action::ClampMeter,
+        actions,
+    );
     if view.clamp_meter_on() {
         ui.label(format!("It draws {}.", view.text(Reading::CompressorAmps)));
     }
-    act(ui, "Discharge the capacitor, verify dead", Action::VerifyDead, actions);
+    act(
+        ui,
+        "Discharge the capacitor, verify dead",
+        Action::VerifyDead,
+        actions,
+    );
 }

@@ -18,7 +18,11 @@ pub fn hose(ui: &mut Ui, view: &View, hose: Hose, actions: &mut Vec<Action>) {
     }
     if state.end.is_some() {
         act(ui, "Purge the hose", Action::Purge(hose), actions);
-        ui.weak(if state.purged { "Purged since it was put on." } else { "Not purged yet." });
+        ui.weak(if state.purged {
+            "Purged since it was put on."
+        } else {
+            "Not purged yet."
+        });
         act(ui, "Take the hose off", Action::TakeOff(hose), actions);
     }
 }

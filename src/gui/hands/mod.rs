@@ -53,13 +53,7 @@ pub fn hands_ui(
     });
 }
 
-fn offers(
-    ui: &mut Ui,
-    view: &View,
-    part: Part,
-    drafts: &mut Drafts,
-    actions: &mut Vec<Action>,
-) {
+fn offers(ui: &mut Ui, view: &View, part: Part, drafts: &mut Drafts, actions: &mut Vec<Action>) {
     match part {
         Part::Protection => electric::protection(ui, view, actions),
         Part::Thermostat => electric::thermostat(ui, view, actions),

@@ -17,7 +17,13 @@ pub const QUARTERS: f64 = 20.0;
 pub fn valve(ui: &mut Ui, view: &View, line: Line, actions: &mut Vec<Action>) {
     let look = view.valve(line);
     let words = ("Put the stem cap on", "Take the stem cap off");
-    toggle(ui, look.cap_on, words, |on| Action::StemCap { line, on }, actions);
+    toggle(
+        ui,
+        look.cap_on,
+        words,
+        |on| Action::StemCap { line, on },
+        actions,
+    );
     ui.separator();
     let turn_to = |quarters: f64| Action::Stem {
         line,
@@ -31,8 +37,18 @@ pub fn valve(ui: &mut Ui, view: &View, line: Line, actions: &mut Vec<Action>) {
         act(ui, "Back-seat", turn_to(QUARTERS), actions);
     });
     ui.horizontal_wrapped(|ui| {
-        act(ui, "Quarter turn in", turn_to((quarters - 1.0).round()), actions);
-        act(ui, "Quarter turn out", turn_to((quarters + 1.0).round()), actions);
+        act(
+            ui,
+            "Quarter turn in",
+            turn_to((quarters - 1.0).round()),
+            actions,
+        );
+        act(
+            ui,
+            "Quarter turn out",
+            turn_to((quarters + 1.0).round()),
+            actions,
+        );
     });
     let stem = Setting {
         label: "stem, quarter turns",
@@ -52,7 +68,13 @@ pub fn valve(ui: &mut Ui, view: &View, line: Line, actions: &mut Vec<Action>) {
 pub fn port(ui: &mut Ui, view: &View, line: Line, actions: &mut Vec<Action>) {
     let look = view.valve(line);
     let words = ("Put the port cap on", "Take the port cap off");
-    toggle(ui, look.port_cap_on, words, |on| Action::PortCap { line, on }, actions);
+    toggle(
+        ui,
+        look.port_cap_on,
+        words,
+        |on| Action::PortCap { line, on },
+        actions,
+    );
     let end = HoseEnd::of_port(line);
     for hose in Hose::ALL {
         let word = match hose {
@@ -62,8 +84,18 @@ pub fn port(ui: &mut Ui, view: &View, line: Line, actions: &mut Vec<Action>) {
         };
         let state = view.hose(hose);
         if state.end == Some(end) {
-            act(ui, &format!("Take the {word} off"), Action::TakeOff(hose), actions);
-            act(ui, &format!("Purge the {word}"), Action::Purge(hose), actions);
+            act(
+                ui,
+                &format!("Take the {word} off"),
+                Action::TakeOff(hose),
+                actions,
+            );
+            act(
+                ui,
+                &format!("Purge the {word}"),
+                Action::Purge(hose),
+                actions,
+            );
         } else if state.end.is_none() {
             let action = Action::Connect { hose, to: end };
             act(ui, &format!("Put the {word} on"), action, actions);
@@ -81,7 +113,13 @@ pub fn port(ui: &mut Ui, view: &View, line: Line, actions: &mut Vec<Action>) {
         toggle(ui, look.tool_open, words, valve, actions);
     }
     let words = ("Seat the core", "Pull the core");
-    toggle(ui, look.core_in, words, |seated| Action::Core { line, seated }, actions);
+    toggle(
+        ui,
+        look.core_in,
+        words,
+        |seated| Action::Core { line, seated },
+        actions,
+    );
     ui.separator();
     leak_search(ui, view, Spot::Port(line), actions);
 }

@@ -39,7 +39,10 @@ fn curve(hose: Hose, end: Option<HoseEnd>) -> [(f32, f32); 4] {
                 Hose::Centre => 190.0,
                 Hose::High => 110.0,
             };
-            ((start.0 + side, start.1 + 90.0), (tip.0 + 0.35 * side, tip.1 + 120.0))
+            (
+                (start.0 + side, start.1 + 90.0),
+                (tip.0 + 0.35 * side, tip.1 + 120.0),
+            )
         }
         Some(_) => {
             let drop = 74.0;
@@ -77,7 +80,14 @@ pub fn hoses(canvas: &Canvas, view: &View) {
         let (x, y) = points[3];
         canvas.circle(x, y, 6.0, palette.metal, canvas.ink(1.5));
         if state.purging > 0.0 || state.spilling > 0.0 || state.end == Some(HoseEnd::OpenAir) {
-            breath(canvas, if state.purging > 0.0 { points[0] } else { (x, y) });
+            breath(
+                canvas,
+                if state.purging > 0.0 {
+                    points[0]
+                } else {
+                    (x, y)
+                },
+            );
         }
     }
 }
@@ -87,7 +97,13 @@ pub fn hose_letters(canvas: &Canvas, view: &View) {
     let palette = canvas.palette;
     for hose in Hose::ALL {
         let (x, y) = hose_middle(hose, view.hose(hose).end);
-        canvas.circle(x, y, 10.0, palette.raised, canvas.stroke(2.5, hose_colour(palette, hose)));
+        canvas.circle(
+            x,
+            y,
+            10.0,
+            palette.raised,
+            canvas.stroke(2.5, hose_colour(palette, hose)),
+        );
         let letter = hose_letter(hose);
         canvas.text(x, y, Align2::CENTER_CENTER, 13.0, letter, palette.ink);
     }
@@ -108,7 +124,12 @@ pub fn manifold(canvas: &Canvas, view: &View) {
     canvas.rect(body, 6.0, palette.metal, canvas.ink(2.0));
     for hose in Hose::ALL {
         let (x, _) = layout::hose_start(hose);
-        canvas.rect(around(x, 558.0, 14.0, 10.0), 1.0, palette.copper, canvas.ink(1.0));
+        canvas.rect(
+            around(x, 558.0, 14.0, 10.0),
+            1.0,
+            palette.copper,
+            canvas.ink(1.0),
+        );
     }
     for (hose, face, x) in [
         (Hose::Low, Reading::LowGauge, 328.0),
@@ -120,11 +141,26 @@ pub fn manifold(canvas: &Canvas, view: &View) {
         let angle = (150.0 + 240.0 * share as f32).to_radians();
         let tip = (x + 28.0 * angle.cos(), 482.0 + 28.0 * angle.sin());
         canvas.line(&[(x, 482.0), tip], canvas.ink(2.5));
-        canvas.text(x, 504.0, Align2::CENTER_CENTER, 14.0, hose_letter(hose), palette.ink);
+        canvas.text(
+            x,
+            504.0,
+            Align2::CENTER_CENTER,
+            14.0,
+            hose_letter(hose),
+            palette.ink,
+        );
     }
     for (hose, x, inner) in [(Hose::Low, 276.0, 294.0), (Hose::High, 476.0, 458.0)] {
-        canvas.line(&[(inner, 538.0), (x, 538.0)], canvas.stroke(5.0, palette.metal));
-        hand_valve(canvas, x, hose_colour(palette, hose), view.hand_valve(hose).unwrap_or(0.0));
+        canvas.line(
+            &[(inner, 538.0), (x, 538.0)],
+            canvas.stroke(5.0, palette.metal),
+        );
+        hand_valve(
+            canvas,
+            x,
+            hose_colour(palette, hose),
+            view.hand_valve(hose).unwrap_or(0.0),
+        );
     }
 }
 
@@ -134,7 +170,10 @@ fn hand_valve(canvas: &Canvas, x: f32, colour: Color32, open: f64) {
     canvas.circle(x, 538.0, 16.0, palette.raised, canvas.stroke(3.0, colour));
     let angle = std::f32::consts::FRAC_PI_2 * (1.0 - open as f32);
     let (dx, dy) = (12.0 * angle.cos(), 12.0 * angle.sin());
-    canvas.line(&[(x - dx, 538.0 - dy), (x + dx, 538.0 + dy)], canvas.ink(3.0));
+    canvas.line(
+        &[(x - dx, 538.0 - dy), (x + dx, 538.0 + dy)],
+        canvas.ink(3.0),
+    );
     let word = if open <= 0.0 {
         "shut".into()
     } else {
@@ -159,7 +198,10 @@ fn pump(canvas: &Canvas, view: &View) {
         canvas.ink(1.0),
     );
     // The inlet with its valve: a lever along the pipe is open, across it shut.
-    canvas.line(&[(150.0, 530.0), (150.0, 506.0), (176.0, 506.0)], canvas.stroke(6.0, palette.copper));
+    canvas.line(
+        &[(150.0, 530.0), (150.0, 506.0), (176.0, 506.0)],
+        canvas.stroke(6.0, palette.copper),
+    );
     let lever = if look.inlet_open {
         [(150.0, 508.0), (150.0, 530.0)]
     } else {
@@ -167,13 +209,29 @@ fn pump(canvas: &Canvas, view: &View) {
     };
     canvas.line(&lever, canvas.ink(4.0));
     // The oil's sight glass.
-    let oil = if look.oil_is_milky { palette.raised } else { palette.centre };
+    let oil = if look.oil_is_milky {
+        palette.raised
+    } else {
+        palette.centre
+    };
     canvas.circle(84.0, 566.0, 12.0, oil, canvas.ink(1.5));
     let word = if look.oil_is_milky { "milky" } else { "oil" };
-    canvas.text(84.0, 566.0, Align2::CENTER_CENTER, 10.0, word, Color32::BLACK);
+    canvas.text(
+        84.0,
+        566.0,
+        Align2::CENTER_CENTER,
+        10.0,
+        word,
+        Color32::BLACK,
+    );
     // The gas ballast on top.
     let up = if look.ballast_open { 514.0 } else { 522.0 };
-    canvas.rect(Rect::from_min_max(pos2(70.0, up), pos2(90.0, 530.0)), 2.0, palette.raised, canvas.ink(1.2));
+    canvas.rect(
+        Rect::from_min_max(pos2(70.0, up), pos2(90.0, 530.0)),
+        2.0,
+        palette.raised,
+        canvas.ink(1.2),
+    );
     let word = if look.running { "runs" } else { "stopped" };
     canvas.text(132.0, 566.0, Align2::CENTER_CENTER, 13.0, word, palette.ink);
     canvas.caption(110.0, 614.0, "vacuum pump");
@@ -184,7 +242,12 @@ pub fn micron_gauge(canvas: &Canvas, view: &View) {
     let palette = canvas.palette;
     let (place, valve_open, ruined) = view.micron_gauge();
     let (x, y) = layout::micron_gauge(place);
-    canvas.rect(around(x, y, 54.0, 40.0), 5.0, palette.raised, canvas.stroke(2.0, palette.accent));
+    canvas.rect(
+        around(x, y, 54.0, 40.0),
+        5.0,
+        palette.raised,
+        canvas.stroke(2.0, palette.accent),
+    );
     let text = match (ruined, view.reading(Reading::Microns)) {
         (true, _) => "ruined".to_owned(),
         (false, crate::words::Shown::OverRange) => "over".to_owned(),
@@ -195,7 +258,14 @@ pub fn micron_gauge(canvas: &Canvas, view: &View) {
     };
     canvas.text(x, y - 6.0, Align2::CENTER_CENTER, 14.0, &text, palette.ink);
     let word = if valve_open { "micron" } else { "valve shut" };
-    canvas.text(x, y + 11.0, Align2::CENTER_CENTER, 10.0, word, palette.faint);
+    canvas.text(
+        x,
+        y + 11.0,
+        Align2::CENTER_CENTER,
+        10.0,
+        word,
+        palette.faint,
+    );
 }
 
 fn nitrogen(canvas: &Canvas, view: &View) {
@@ -208,19 +278,36 @@ fn nitrogen(canvas: &Canvas, view: &View) {
         canvas.ink(2.0),
     );
     canvas.text(588.0, 550.0, Align2::CENTER_CENTER, 18.0, "N₂", palette.ink);
-    canvas.rect(around(588.0, 470.0, 14.0, 16.0), 1.0, palette.copper, canvas.ink(1.2));
+    canvas.rect(
+        around(588.0, 470.0, 14.0, 16.0),
+        1.0,
+        palette.copper,
+        canvas.ink(1.2),
+    );
     // The hand wheel stands higher when it is open.
     let wheel = if open { 448.0 } else { 456.0 };
     canvas.line(&[(574.0, wheel), (602.0, wheel)], canvas.ink(5.0));
     canvas.line(&[(588.0, wheel), (588.0, 464.0)], canvas.ink(2.0));
-    canvas.line(&[(595.0, 472.0), (640.0, 472.0), (640.0, 494.0)], canvas.stroke(4.0, palette.copper));
+    canvas.line(
+        &[(595.0, 472.0), (640.0, 472.0), (640.0, 494.0)],
+        canvas.stroke(4.0, palette.copper),
+    );
     if fitted {
         canvas.circle(622.0, 472.0, 12.0, palette.metal, canvas.ink(1.5));
-        for (x, face) in [(612.0, Reading::NitrogenCylinder), (648.0, Reading::NitrogenOutlet)] {
+        for (x, face) in [
+            (612.0, Reading::NitrogenCylinder),
+            (648.0, Reading::NitrogenOutlet),
+        ] {
             canvas.circle(x, 448.0, 13.0, palette.raised, canvas.ink(1.5));
             let share = view.needle(face).map_or(0.0, |(share, ..)| share);
             let angle = (150.0 + 240.0 * share as f32).to_radians();
-            canvas.line(&[(x, 448.0), (x + 9.0 * angle.cos(), 448.0 + 9.0 * angle.sin())], canvas.ink(1.5));
+            canvas.line(
+                &[
+                    (x, 448.0),
+                    (x + 9.0 * angle.cos(), 448.0 + 9.0 * angle.sin()),
+                ],
+                canvas.ink(1.5),
+            );
         }
     }
     canvas.caption(588.0, 618.0, "nitrogen");
@@ -242,23 +329,53 @@ fn cylinder(canvas: &Canvas, view: &View) {
         canvas.ink(2.0),
     );
     let refrigerant = &view.scene.refrigerant;
-    canvas.text(772.0, 546.0, Align2::CENTER_CENTER, 14.0, refrigerant, palette.ink);
-    let (foot, tip) = if inverted { (592.0, 584.0) } else { (500.0, 484.0) };
-    canvas.line(&[(772.0, foot), (772.0, tip)], canvas.stroke(6.0, palette.copper));
+    canvas.text(
+        772.0,
+        546.0,
+        Align2::CENTER_CENTER,
+        14.0,
+        refrigerant,
+        palette.ink,
+    );
+    let (foot, tip) = if inverted {
+        (592.0, 584.0)
+    } else {
+        (500.0, 484.0)
+    };
+    canvas.line(
+        &[(772.0, foot), (772.0, tip)],
+        canvas.stroke(6.0, palette.copper),
+    );
     if inverted {
         // It stands on its head: its valve is below, a dip of hose reaches up to the connection.
-        canvas.line(&[(772.0, 584.0), (808.0, 584.0), (808.0, 478.0)], canvas.stroke(3.0, palette.copper));
-        canvas.line(&[(808.0, 478.0), (772.0, 478.0)], canvas.stroke(3.0, palette.copper));
+        canvas.line(
+            &[(772.0, 584.0), (808.0, 584.0), (808.0, 478.0)],
+            canvas.stroke(3.0, palette.copper),
+        );
+        canvas.line(
+            &[(808.0, 478.0), (772.0, 478.0)],
+            canvas.stroke(3.0, palette.copper),
+        );
     }
     let turned = if valve > 0.0 { (0.0, 9.0) } else { (9.0, 0.0) };
     canvas.line(
-        &[(790.0 - turned.0, 486.0 - turned.1), (790.0 + turned.0, 486.0 + turned.1)],
+        &[
+            (790.0 - turned.0, 486.0 - turned.1),
+            (790.0 + turned.0, 486.0 + turned.1),
+        ],
         canvas.ink(3.0),
     );
     let scale = Rect::from_min_max(pos2(812.0, 562.0), pos2(880.0, 588.0));
     canvas.rect(scale, 3.0, palette.raised, canvas.ink(1.5));
     let weight = view.text(Reading::Scale);
-    canvas.text(846.0, 575.0, Align2::CENTER_CENTER, 12.0, &weight, palette.ink);
+    canvas.text(
+        846.0,
+        575.0,
+        Align2::CENTER_CENTER,
+        12.0,
+        &weight,
+        palette.ink,
+    );
     canvas.caption(790.0, 618.0, "refrigerant on the scale");
 }
 
@@ -267,11 +384,20 @@ fn tools(canvas: &Canvas, view: &View) {
     canvas.caption(914.0, 538.0, "detector");
     // Glasses and gloves: on the hook, or gone because they are worn.
     let worn = view.is_protected();
-    let stroke = if worn { canvas.stroke(1.2, palette.faint) } else { canvas.ink(2.0) };
+    let stroke = if worn {
+        canvas.stroke(1.2, palette.faint)
+    } else {
+        canvas.ink(2.0)
+    };
     canvas.circle(957.0, 470.0, 9.0, Color32::TRANSPARENT, stroke);
     canvas.circle(979.0, 470.0, 9.0, Color32::TRANSPARENT, stroke);
     canvas.line(&[(966.0, 468.0), (970.0, 468.0)], stroke);
-    canvas.rect(around(968.0, 504.0, 26.0, 30.0), 8.0, Color32::TRANSPARENT, stroke);
+    canvas.rect(
+        around(968.0, 504.0, 26.0, 30.0),
+        8.0,
+        Color32::TRANSPARENT,
+        stroke,
+    );
     canvas.caption(968.0, 538.0, if worn { "worn" } else { "protection" });
 }
 
@@ -283,14 +409,27 @@ pub fn detector(canvas: &Canvas, view: &View) {
         Some(spot) => {
             let (x, y) = layout::spot(spot);
             canvas.curve(
-                [(x + 4.0, y + 14.0), (x + 14.0, y + 30.0), (x + 26.0, y + 24.0), (x + 32.0, y + 40.0)],
+                [
+                    (x + 4.0, y + 14.0),
+                    (x + 14.0, y + 30.0),
+                    (x + 26.0, y + 24.0),
+                    (x + 32.0, y + 40.0),
+                ],
                 canvas.ink(3.0),
             );
             (x + 36.0, y + 66.0)
         }
     };
-    canvas.rect(around(x, y, 28.0, 56.0), 6.0, palette.raised, canvas.ink(1.8));
-    let signal = view.reading(Reading::Detector).quantity().map_or(0.0, |q| q.si);
+    canvas.rect(
+        around(x, y, 28.0, 56.0),
+        6.0,
+        palette.raised,
+        canvas.ink(1.8),
+    );
+    let signal = view
+        .reading(Reading::Detector)
+        .quantity()
+        .map_or(0.0, |q| q.si);
     for bar in 0..5 {
         let lit = signal * 5.0 > f64::from(bar);
         let fill = if lit { palette.warn } else { palette.paper };

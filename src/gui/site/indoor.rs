@@ -31,7 +31,10 @@ pub fn draw(canvas: &Canvas, view: &View) {
 
 fn ducts(canvas: &Canvas) {
     let palette = canvas.palette;
-    for (top, bottom, word, tip) in [(48.0, 84.0, "supply", 1034.0), (316.0, 390.0, "return", 964.0)] {
+    for (top, bottom, word, tip) in [
+        (48.0, 84.0, "supply", 1034.0),
+        (316.0, 390.0, "return", 964.0),
+    ] {
         canvas.line(&[(960.0, top), (1034.0, top)], canvas.ink(1.5));
         canvas.line(&[(960.0, bottom), (1034.0, bottom)], canvas.ink(1.5));
         let middle = 0.5 * (top + bottom);
@@ -39,7 +42,11 @@ fn ducts(canvas: &Canvas) {
         let head = if tip > 1000.0 { -8.0 } else { 8.0 };
         let _ = tail;
         canvas.line(
-            &[(tip + head, middle - 6.0), (tip, middle), (tip + head, middle + 6.0)],
+            &[
+                (tip + head, middle - 6.0),
+                (tip, middle),
+                (tip + head, middle + 6.0),
+            ],
             canvas.ink(1.5),
         );
         canvas.caption(998.0, top - 10.0, word);
@@ -61,7 +68,12 @@ fn coil(canvas: &Canvas) {
     let copper = canvas.stroke(4.0, palette.copper);
     for side in [-1.0, 1.0] {
         let x = |at: f32| 870.0 + side * at;
-        let slab = [(x(14.0), 132.0), (x(30.0), 132.0), (x(66.0), 258.0), (x(46.0), 258.0)];
+        let slab = [
+            (x(14.0), 132.0),
+            (x(30.0), 132.0),
+            (x(66.0), 258.0),
+            (x(46.0), 258.0),
+        ];
         canvas.polygon(&slab, palette.paper, canvas.ink(1.5));
         for i in 1..9 {
             let t = i as f32 / 9.0;
@@ -113,20 +125,38 @@ pub fn lines(canvas: &Canvas, view: &View) {
     let (liquid, suction) = (line_y(Line::Liquid), line_y(Line::Suction));
     let thin = canvas.stroke(4.0, palette.copper);
     // A tube ends short of a joint that is apart.
-    let gap = |joint: Joint| if matches!(view.made(joint), Made::Apart | Made::Plugged) { 12.0 } else { 0.0 };
+    let gap = |joint: Joint| {
+        if matches!(view.made(joint), Made::Apart | Made::Plugged) {
+            12.0
+        } else {
+            0.0
+        }
+    };
     let reach = |joint: Joint| layout::joint(joint).0;
     for (from, to) in [
         (Joint::LiquidValve, Joint::DrierInlet),
         (Joint::DrierOutlet, Joint::IndoorLiquid),
     ] {
-        let ends = [(reach(from) + gap(from), liquid), (reach(to) - gap(to), liquid)];
+        let ends = [
+            (reach(from) + gap(from), liquid),
+            (reach(to) - gap(to), liquid),
+        ];
         canvas.line(&ends, thin);
     }
-    canvas.line(&[(VALVES, liquid), (reach(Joint::LiquidValve), liquid)], thin);
+    canvas.line(
+        &[(VALVES, liquid), (reach(Joint::LiquidValve), liquid)],
+        thin,
+    );
     let thick = canvas.stroke(8.0, palette.copper);
-    canvas.line(&[(VALVES, suction), (reach(Joint::SuctionValve), suction)], thick);
+    canvas.line(
+        &[(VALVES, suction), (reach(Joint::SuctionValve), suction)],
+        thick,
+    );
     let (from, to) = (Joint::SuctionValve, Joint::IndoorSuction);
-    let ends = [(reach(from) + gap(from), suction), (reach(to) - gap(to), suction)];
+    let ends = [
+        (reach(from) + gap(from), suction),
+        (reach(to) - gap(to), suction),
+    ];
     canvas.line(&ends, thick);
     drier(canvas, view, liquid);
     for joint in Joint::ALL {
@@ -139,19 +169,31 @@ fn drier(canvas: &Canvas, view: &View, y: f32) {
     let palette = canvas.palette;
     let Some(arrow) = view.drier() else {
         for x in [578.0, 642.0] {
-            canvas.dashed((x, y - 20.0), (x, y + 20.0), canvas.stroke(1.2, palette.faint));
+            canvas.dashed(
+                (x, y - 20.0),
+                (x, y + 20.0),
+                canvas.stroke(1.2, palette.faint),
+            );
         }
         canvas.caption(610.0, y, "drier out");
         return;
     };
     let thin = canvas.stroke(4.0, palette.copper);
     canvas.line(&[(556.0, y), (664.0, y)], thin);
-    canvas.rect(around(610.0, y, 64.0, 36.0), 12.0, palette.metal, canvas.ink(1.5));
+    canvas.rect(
+        around(610.0, y, 64.0, 36.0),
+        12.0,
+        palette.metal,
+        canvas.ink(1.5),
+    );
     let way = match arrow {
         Arrow::TowardMetering => 1.0,
         Arrow::TowardOutdoor => -1.0,
     };
-    canvas.line(&[(610.0 - 20.0 * way, y), (610.0 + 20.0 * way, y)], canvas.ink(2.5));
+    canvas.line(
+        &[(610.0 - 20.0 * way, y), (610.0 + 20.0 * way, y)],
+        canvas.ink(2.5),
+    );
     canvas.line(
         &[
             (610.0 + 11.0 * way, y - 7.0),
@@ -189,8 +231,18 @@ fn flare(canvas: &Canvas, view: &View, joint: Joint) {
         }
         Made::Plugged => {
             nut(x - 12.0, palette.raised);
-            canvas.rect(around(x - 1.0, y, 6.0, 16.0), 1.0, palette.ink, canvas.ink(1.0));
-            canvas.rect(around(x + 9.0, y, 6.0, 16.0), 1.0, palette.ink, canvas.ink(1.0));
+            canvas.rect(
+                around(x - 1.0, y, 6.0, 16.0),
+                1.0,
+                palette.ink,
+                canvas.ink(1.0),
+            );
+            canvas.rect(
+                around(x + 9.0, y, 6.0, 16.0),
+                1.0,
+                palette.ink,
+                canvas.ink(1.0),
+            );
         }
     }
 }
@@ -199,10 +251,15 @@ fn flare(canvas: &Canvas, view: &View, joint: Joint) {
 pub fn bubbles(canvas: &Canvas, view: &View) {
     let palette = canvas.palette;
     for spot in Spot::ALL {
-        let Some(size) = view.bubbles(spot) else { continue };
+        let Some(size) = view.bubbles(spot) else {
+            continue;
+        };
         let (x, y) = layout::spot(spot);
         let water = canvas.stroke(1.2, palette.water);
-        canvas.line(&[(x - 14.0, y + 15.0), (x + 14.0, y + 15.0)], canvas.stroke(2.5, palette.water));
+        canvas.line(
+            &[(x - 14.0, y + 15.0), (x + 14.0, y + 15.0)],
+            canvas.stroke(2.5, palette.water),
+        );
         if size < 0.05 {
             continue;
         }
@@ -212,7 +269,13 @@ pub fn bubbles(canvas: &Canvas, view: &View) {
             let angle = 2.4 * i as f32;
             let out = 6.0 + 2.2 * i as f32;
             let radius = 2.5 + 6.0 * size as f32 / (1.0 + 0.3 * i as f32);
-            canvas.circle(x + out * angle.cos(), y + 10.0 + 0.5 * out * angle.sin(), radius, clear, water);
+            canvas.circle(
+                x + out * angle.cos(),
+                y + 10.0 + 0.5 * out * angle.sin(),
+                radius,
+                clear,
+                water,
+            );
         }
     }
 }
@@ -220,9 +283,24 @@ pub fn bubbles(canvas: &Canvas, view: &View) {
 /// Frost and sweat on the pipes: short strokes for frost, drops for sweat.
 fn coats(canvas: &Canvas, view: &View) {
     let runs = [
-        (ThermometerPlace::SuctionLine, 440.0, 730.0, line_y(Line::Suction)),
-        (ThermometerPlace::LiquidLine, 436.0, 546.0, line_y(Line::Liquid)),
-        (ThermometerPlace::AfterDrier, 676.0, 738.0, line_y(Line::Liquid)),
+        (
+            ThermometerPlace::SuctionLine,
+            440.0,
+            730.0,
+            line_y(Line::Suction),
+        ),
+        (
+            ThermometerPlace::LiquidLine,
+            436.0,
+            546.0,
+            line_y(Line::Liquid),
+        ),
+        (
+            ThermometerPlace::AfterDrier,
+            676.0,
+            738.0,
+            line_y(Line::Liquid),
+        ),
     ];
     let palette = canvas.palette;
     for (place, from, to, y) in runs {
@@ -239,7 +317,13 @@ fn coats(canvas: &Canvas, view: &View) {
                 }
                 Coat::Sweat => {
                     let drop = if up { y + 7.0 } else { y + 10.0 };
-                    canvas.circle(x, drop, 2.6, palette.water, canvas.stroke(0.5, palette.water));
+                    canvas.circle(
+                        x,
+                        drop,
+                        2.6,
+                        palette.water,
+                        canvas.stroke(0.5, palette.water),
+                    );
                 }
                 Coat::Dry => {}
             }
@@ -255,7 +339,12 @@ pub fn thermometers(canvas: &Canvas, view: &View) {
     for place in ThermometerPlace::ALL {
         let (x, y) = layout::place(place);
         if view.thermometer_at(place) {
-            canvas.rect(around(x, y, 18.0, 18.0), 4.0, palette.accent, canvas.ink(1.5));
+            canvas.rect(
+                around(x, y, 18.0, 18.0),
+                4.0,
+                palette.accent,
+                canvas.ink(1.5),
+            );
             let text = view.text(crate::words::Reading::Thermometer(place));
             let (align, dx, dy) = label_side(place);
             canvas.text(x + dx, y + dy, align, 14.0, &text, palette.ink);

@@ -52,7 +52,11 @@ fn draw(canvas: &Canvas, view: &View) {
 /// state, and marks what is chosen. A dashed mark is the pointer's, a full one the choice.
 fn part_ui(ui: &Ui, canvas: &Canvas, view: &View, part: Part, chosen: &mut Option<Part>) {
     let area = layout::area(part, view);
-    let response = ui.interact(canvas.area(area), ui.id().with(part.label()), Sense::click());
+    let response = ui.interact(
+        canvas.area(area),
+        ui.scope_id().with(part.label()),
+        Sense::click(),
+    );
     let name = format!("{}, {}", part.label(), part.state(view));
     let is_chosen = *chosen == Some(part);
     response.widget_info(|| WidgetInfo::selected(Role::Button, true, is_chosen, &name));

@@ -30,7 +30,10 @@ fn pipes(canvas: &Canvas) {
     canvas.line(&[(306.0, 268.0), (318.0, 268.0), (318.0, liquid)], thin);
     canvas.line(&[(318.0, liquid), (VALVES, liquid)], thin);
     // Suction: valve to compressor.
-    canvas.line(&[(VALVES, suction), (250.0, suction), (250.0, 366.0)], thick);
+    canvas.line(
+        &[(VALVES, suction), (250.0, suction), (250.0, 366.0)],
+        thick,
+    );
     canvas.line(&[(250.0, 366.0), (150.0, 366.0)], thick);
 }
 
@@ -73,7 +76,12 @@ pub fn blades(canvas: &Canvas, (x, y): (f32, f32), radius: f32, turn: f32) {
             let angle = turn + third * blade as f32 + offset;
             (x + r * angle.cos(), y + r * angle.sin())
         };
-        let points = [(x, y), at(-0.28, radius * 0.7), at(0.0, radius), at(0.3, radius * 0.92)];
+        let points = [
+            (x, y),
+            at(-0.28, radius * 0.7),
+            at(0.0, radius),
+            at(0.3, radius * 0.92),
+        ];
         canvas.polygon(&points, canvas.palette.metal, canvas.ink(1.0));
     }
     canvas.circle(x, y, radius * 0.14, canvas.palette.raised, canvas.ink(1.0));
@@ -87,7 +95,11 @@ fn compressor(canvas: &Canvas, view: &View) {
     let terminals = Rect::from_min_max(pos2(84.0, 338.0), pos2(112.0, 360.0));
     canvas.rect(terminals, 2.0, palette.raised, canvas.ink(1.0));
     let electrics = view.electrics();
-    let bar = if electrics.held_in || electrics.outdoor_fan_runs { 353.0 } else { 344.0 };
+    let bar = if electrics.held_in || electrics.outdoor_fan_runs {
+        353.0
+    } else {
+        344.0
+    };
     canvas.line(&[(89.0, bar), (107.0, bar)], canvas.ink(2.0));
     if electrics.compressor_runs {
         // It hums: two arcs beside the shell.
@@ -104,7 +116,13 @@ fn compressor(canvas: &Canvas, view: &View) {
         }
     }
     if view.clamp_meter_on() {
-        canvas.circle(98.0, 372.0, 7.0, Color32::TRANSPARENT, canvas.stroke(3.0, palette.accent));
+        canvas.circle(
+            98.0,
+            372.0,
+            7.0,
+            Color32::TRANSPARENT,
+            canvas.stroke(3.0, palette.accent),
+        );
         canvas.text(110.0, 374.0, Align2::LEFT_CENTER, 12.0, "A", palette.ink);
     }
     canvas.caption(200.0, 384.0, "compressor");
@@ -115,12 +133,22 @@ fn disconnect(canvas: &Canvas, view: &View) {
     let electrics = view.electrics();
     let frame = Rect::from_min_max(pos2(402.0, 46.0), pos2(446.0, 106.0));
     canvas.rect(frame, 3.0, palette.raised, canvas.ink(1.5));
-    let handle_top = if electrics.disconnect_in { 66.0 } else { 46.0 - 12.0 };
+    let handle_top = if electrics.disconnect_in {
+        66.0
+    } else {
+        46.0 - 12.0
+    };
     let handle = Rect::from_min_max(pos2(414.0, handle_top), pos2(434.0, handle_top + 22.0));
     canvas.rect(handle, 2.0, palette.metal, canvas.ink(1.5));
     if electrics.locked {
         let lock = Rect::from_min_max(pos2(415.0, 76.0), pos2(433.0, 90.0));
-        canvas.circle(424.0, 74.0, 6.0, Color32::TRANSPARENT, canvas.stroke(2.5, palette.accent));
+        canvas.circle(
+            424.0,
+            74.0,
+            6.0,
+            Color32::TRANSPARENT,
+            canvas.stroke(2.5, palette.accent),
+        );
         canvas.rect(lock, 2.0, palette.accent, canvas.ink(1.0));
         canvas.text(424.0, 98.0, Align2::CENTER_CENTER, 11.0, "TAG", palette.ink);
     }
@@ -160,15 +188,28 @@ fn stem(canvas: &Canvas, look: &ValveLook, y: f32) {
         return;
     }
     let top = y - 34.0 - rise;
-    canvas.line(&[(VALVES, y - 30.0), (VALVES, top)], canvas.stroke(8.0, palette.copper));
+    canvas.line(
+        &[(VALVES, y - 30.0), (VALVES, top)],
+        canvas.stroke(8.0, palette.copper),
+    );
     canvas.line(&[(VALVES - 5.0, top), (VALVES + 5.0, top)], canvas.ink(2.0));
     // The cap hangs beside.
     let cap = Rect::from_min_max(pos2(VALVES - 38.0, y - 40.0), pos2(VALVES - 22.0, y - 22.0));
     canvas.rect(cap, 3.0, Color32::TRANSPARENT, canvas.ink(1.2));
     for (mark, height) in [("F", 34.0), ("B", 52.0)] {
         let tick = y - height;
-        canvas.line(&[(VALVES + 10.0, tick), (VALVES + 15.0, tick)], canvas.ink(1.0));
-        canvas.text(VALVES + 17.0, tick, Align2::LEFT_CENTER, 10.0, mark, palette.faint);
+        canvas.line(
+            &[(VALVES + 10.0, tick), (VALVES + 15.0, tick)],
+            canvas.ink(1.0),
+        );
+        canvas.text(
+            VALVES + 17.0,
+            tick,
+            Align2::LEFT_CENTER,
+            10.0,
+            mark,
+            palette.faint,
+        );
     }
 }
 
@@ -184,7 +225,11 @@ fn port(canvas: &Canvas, look: &ValveLook, y: f32) {
     if look.tool_on {
         let tool = Rect::from_min_max(pos2(VALVES - 9.0, y + 34.0), pos2(VALVES + 9.0, y + 56.0));
         canvas.rect(tool, 2.0, palette.metal, canvas.ink(1.5));
-        let (dx, dy) = if look.tool_open { (0.0, 8.0) } else { (8.0, 0.0) };
+        let (dx, dy) = if look.tool_open {
+            (0.0, 8.0)
+        } else {
+            (8.0, 0.0)
+        };
         let middle = y + 45.0;
         canvas.line(
             &[(VALVES - dx, middle - dy), (VALVES + dx, middle + dy)],
@@ -203,7 +248,10 @@ fn port(canvas: &Canvas, look: &ValveLook, y: f32) {
 /// Where the outdoor unit's own caption of the ground is drawn.
 pub fn ground(canvas: &Canvas) {
     let palette = canvas.palette;
-    canvas.line(&[(10.0, 404.0), (1030.0, 404.0)], canvas.stroke(1.5, palette.faint));
+    canvas.line(
+        &[(10.0, 404.0), (1030.0, 404.0)],
+        canvas.stroke(1.5, palette.faint),
+    );
     canvas.dashed(
         (layout::WALL, 12.0),
         (layout::WALL, 404.0),

@@ -87,7 +87,13 @@ impl Face {
                 .collect();
             let thin = Stroke::new(1.0, palette.faint);
             self.painter.add(Shape::line(arc, thin));
-            self.scale(&what.saturation, (0.56, 0.50, 0.53), 0.42, 0.085, palette.accent);
+            self.scale(
+                &what.saturation,
+                (0.56, 0.50, 0.53),
+                0.42,
+                0.085,
+                palette.accent,
+            );
         }
         self.needle(what.needle);
         self.words(what);

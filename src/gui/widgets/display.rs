@@ -2,8 +2,7 @@
 
 use crate::gui::theme::Palette;
 use eframe::egui::{
-    Align2, CornerRadius, FontId, Rect, Role, Sense, Stroke, StrokeKind, Ui, WidgetInfo, pos2,
-    vec2,
+    Align2, CornerRadius, FontId, Rect, Role, Sense, Stroke, StrokeKind, Ui, WidgetInfo, pos2, vec2,
 };
 
 /// A display of one instrument: its name small above, its text large.
@@ -62,7 +61,13 @@ pub fn bar(ui: &mut Ui, name: &str, signal: Option<f64>, width: f32) {
         Some(share) => format!("{:.0} %", share * 100.0),
     };
     let font = FontId::proportional(12.0);
-    painter.text(rect.left_top(), Align2::LEFT_TOP, name, font.clone(), palette.faint);
+    painter.text(
+        rect.left_top(),
+        Align2::LEFT_TOP,
+        name,
+        font.clone(),
+        palette.faint,
+    );
     painter.text(rect.right_top(), Align2::RIGHT_TOP, word, font, palette.ink);
     let step = rect.width() / 10.0;
     for i in 0..10 {

@@ -21,7 +21,7 @@ pub struct Setting<'a> {
 
 /// Shows it; gives the new value when one was settled on.
 pub fn setting(ui: &mut Ui, what: Setting) -> Option<f64> {
-    let id = ui.id().with(("setting", what.label));
+    let id = ui.scope_id().with(("setting", what.label));
     let mut value = ui.data(|data| data.get_temp(id)).unwrap_or(what.value);
     let slider = Slider::new(&mut value, what.range)
         .step_by(what.step)
