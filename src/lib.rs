@@ -6,6 +6,7 @@
 //! **attempt** is the recording of one person's actions; a **rubric** turns it into **marks**.
 
 pub mod attempt;
+pub mod cli;
 pub mod fluid;
 #[cfg(feature = "window")]
 pub mod gui;

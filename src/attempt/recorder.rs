@@ -14,12 +14,12 @@ use thiserror::Error;
 
 /// A journal cannot be written.
 #[derive(Debug, Error)]
-#[error("{path}: cannot record here: {source}")]
+#[error("{path}: cannot record here: {cause}")]
 pub struct RecordError {
     /// The journal's file.
     pub path: PathBuf,
     /// What the system said.
-    pub source: io::Error,
+    pub cause: io::Error,
 }
 
 /// A recording that was closed.
@@ -61,7 +61,7 @@ impl Recorder {
         let path = path.to_owned();
         match place::new_file(&path) {
             Ok(file) => Self::begin(path, file, scenario, source, who),
-            Err(source) => Err(RecordError { path, source }),
+            Err(cause) => Err(RecordError { path, cause }),
         }
     }
 
@@ -84,9 +84,9 @@ impl Recorder {
     ) -> Result<Self, RecordError> {
         match place::first_free(directory, &scenario.name) {
             Ok((path, file)) => Self::begin(path, file, scenario, source, who),
-            Err(source) => Err(RecordError {
+            Err(cause) => Err(RecordError {
                 path: directory.to_owned(),
-                source,
+                cause,
             }),
         }
     }
@@ -101,8 +101,8 @@ impl Recorder {
         let mut chain = Chain::unbegun();
         let head = Head::new(scenario, source, who).lines();
         let head: String = head.iter().map(|line| chain.link(line)).collect();
-        if let Err(source) = file.write_all(head.as_bytes()) {
-            return Err(RecordError { path, source });
+        if let Err(cause) = file.write_all(head.as_bytes()) {
+            return Err(RecordError { path, cause });
         }
         Ok(Self {
             job: Job::new(scenario),
@@ -116,9 +116,9 @@ impl Recorder {
     /// Takes up an attempt that was cut: replays it, drops a torn line and goes on in the same
     /// file. The journal says that this was done.
     pub fn resume(path: &Path, lookup: Lookup<'_>) -> Result<Self, ReplayError> {
-        let unreadable = |source| ReplayError::Unreadable {
+        let unreadable = |cause| ReplayError::Unreadable {
             path: path.to_owned(),
-            source,
+            cause,
         };
         let journal = Journal::read(path).map_err(unreadable)??;
         if journal.end == End::Closed {
@@ -156,9 +156,9 @@ impl Recorder {
                 job: self.job,
                 path: self.path,
             }),
-            Err(source) => Err(RecordError {
+            Err(cause) => Err(RecordError {
                 path: self.path,
-                source,
+                cause,
             }),
         }
     }

@@ -15,12 +15,12 @@ pub type Lookup<'a> = &'a dyn Fn(&Head) -> Result<Scenario, String>;
 #[derive(Debug, Error)]
 pub enum ReplayError {
     /// The file cannot be read.
-    #[error("{path}: {source}")]
+    #[error("{path}: {cause}")]
     Unreadable {
         /// The file.
         path: PathBuf,
         /// What the system said.
-        source: io::Error,
+        cause: io::Error,
     },
     /// The journal was changed after it was recorded.
     #[error(transparent)]
@@ -105,9 +105,9 @@ pub fn replay(
     lookup: Lookup<'_>,
     observer: &mut dyn Observer,
 ) -> Result<Replayed, ReplayError> {
-    let journal = Journal::read(path).map_err(|source| ReplayError::Unreadable {
+    let journal = Journal::read(path).map_err(|cause| ReplayError::Unreadable {
         path: path.to_owned(),
-        source,
+        cause,
     })??;
     let mut run = Run::new(&journal, lookup)?;
     run.run_through(&journal, observer)?;

@@ -2,7 +2,7 @@
 
 use super::Answer;
 use super::find;
-use crate::attempt::{End, replay};
+use crate::attempt::{ENDING, End, replay};
 use crate::job::procedure::Procedure;
 use crate::scenario::{Diagnostic, Scenario};
 use anyhow::Context;
@@ -79,7 +79,7 @@ impl Found {
 fn look_at(path: &Path) -> anyhow::Result<Found> {
     let shown = path.display().to_string();
     let bytes = fs::read(path).with_context(|| shown.clone())?;
-    let (kind, title) = match kind_of(&bytes) {
+    let (kind, title) = match kind_of(path, &bytes) {
         Kind::Attempt => ("attempt", attempt(path)),
         Kind::Procedure => {
             let procedure = Procedure::from_bytes(&shown, &bytes);
@@ -126,11 +126,16 @@ enum Kind {
     Scenario,
 }
 
-/// What a file is, by the fields that only one kind has.
-fn kind_of(bytes: &[u8]) -> Kind {
+/// What a file is: an attempt by its ending or its beginning, else by the field that only one kind
+/// has.
+fn kind_of(path: &Path, bytes: &[u8]) -> Kind {
     let text = String::from_utf8_lossy(bytes);
-    let has = |field: &str| text.lines().any(|line| line.trim_start().starts_with(field));
-    if text.starts_with("coldbench attempt") {
+    let has = |field: &str| {
+        text.lines()
+            .any(|line| line.trim_start().starts_with(field))
+    };
+    let is_named_so = path.extension().is_some_and(|ending| ending == ENDING);
+    if is_named_so || text.starts_with("coldbench attempt") {
         Kind::Attempt
     } else if has("steps:") {
         Kind::Procedure

@@ -19,7 +19,9 @@ Without a window these work; each has --help:
 
 /// Performs the right procedure of the default scenario, and says why there is no window.
 pub fn demonstrate(no_window: &str) -> anyhow::Result<Answer> {
-    let name = shipped_names().next().context("no scenario comes with it")?;
+    let name = shipped_names()
+        .next()
+        .context("no scenario comes with it")?;
     let found = find::scenario(name)?;
     let procedure = right_procedure(name)?;
     let performed = perform(recorder(&found)?, &procedure, name)?;
@@ -38,8 +40,7 @@ pub fn demonstrate(no_window: &str) -> anyhow::Result<Answer> {
 /// program runs in a place that cannot be written.
 fn recorder(found: &find::Found) -> anyhow::Result<Recorder> {
     let find::Found { scenario, source } = found;
-    let recorder = Recorder::create_beside(scenario, source, "").or_else(|_| {
-        Recorder::create_in(&std::env::temp_dir(), scenario, source, "")
-    });
+    let recorder = Recorder::create_beside(scenario, source, "")
+        .or_else(|_| Recorder::create_in(&std::env::temp_dir(), scenario, source, ""));
     Ok(recorder?)
 }

@@ -4,13 +4,13 @@ use super::find;
 use super::table::plain;
 use super::trace::Trace;
 use crate::attempt::{Both, End, ReplayError, Replayed, replay};
-use crate::job::{TICKS_PER_SECOND, Truth};
+use crate::job::{Job, TICKS_PER_SECOND, Truth};
 use crate::marking::phrases::clock;
-use crate::marking::{CourseRecorder, Evidence, Mark, Report};
-use crate::units::{Mass, Pressure};
-use crate::words::{Dimension, Finding, Level, Reading, ThermometerPlace};
+use crate::marking::{Course, CourseRecorder, Report};
+use crate::report::{Page, ReportRows};
+use crate::units::{Fraction, Mass, Pressure};
+use crate::words::{Level, Reading, ThermometerPlace};
 use serde_json::{Map, Value, json};
-use std::fmt::Write;
 use std::path::Path;
 
 /// An attempt that is genuine, with its course and its marks.
@@ -39,35 +39,31 @@ impl Judged {
         })
     }
 
-    /// How long it took in simulated time, s.
-    pub(super) fn duration(&self) -> f64 {
-        seconds(self.replayed.job.now())
-    }
-
     /// Everything about it for other programs.
-    pub(super) fn json(&self) -> Value {
+    pub(super) fn json(&self) -> anyhow::Result<Map<String, Value>> {
         let Replayed { job, head, .. } = &self.replayed;
-        json!({
+        let proof = json!({
             "scenario": head.scenario,
             "who": head.who,
             "genuine": true,
             "fingerprint": self.replayed.fingerprint,
             "ended": self.ended(),
-            "duration_s": self.duration(),
+            "duration_s": job.now() as f64 / TICKS_PER_SECOND as f64,
             "actions": self.replayed.done,
             "refused": self.replayed.refused,
             "readings": Value::Object(readings(job)),
             "truth": truth(&job.truth()),
-            "findings": job.findings().iter().map(finding).collect::<Vec<_>>(),
-            "marks": self.report.marks.iter().map(mark).collect::<Vec<_>>(),
-            "score_percent": self.report.score_percent,
-            "left_open": self.report.left_open(),
-            "passed": self.report.passed,
-        })
+        });
+        let rows = serde_json::to_value(ReportRows::from(&self.report))?;
+        Ok([proof, rows]
+            .into_iter()
+            .filter_map(object)
+            .flatten()
+            .collect())
     }
 
     /// How the journal ends, in a word.
-    pub(super) const fn ended(&self) -> &'static str {
+    const fn ended(&self) -> &'static str {
         match self.replayed.end {
             End::Closed => "closed",
             End::Cut => "cut",
@@ -75,103 +71,96 @@ impl Judged {
         }
     }
 
-    /// The head, the proof and the end, for people.
+    /// Its page with marks and evidence, ready for print.
+    pub(super) fn page(&self) -> Page {
+        let Replayed { head, scenario, .. } = &self.replayed;
+        let file = &scenario.file;
+        Page {
+            person: person(&head.who),
+            scenario: plain(&head.scenario),
+            title: file.title.clone(),
+            unit: file.unit.clone(),
+            customer: format!("{}, {}", file.customer.name, file.customer.place),
+            complaint: file.customer.complaint.clone(),
+            program: plain(&head.program),
+            duration: self.replayed.job.now(),
+            is_genuine: true,
+            fingerprint: self.replayed.fingerprint.clone(),
+            report: self.report.clone(),
+        }
+    }
+
+    /// That it is genuine, and how it ends, for people.
     pub(super) fn proof(&self) -> String {
-        let Replayed { head, end, .. } = &self.replayed;
-        let mut text = format!(
-            "genuine: {} by {}, {} of simulated time, {} actions ({} refused)\nfingerprint {}\n",
+        let Replayed {
+            head,
+            end,
+            job,
+            done,
+            refused,
+            fingerprint,
+            ..
+        } = &self.replayed;
+        let cut = match end {
+            End::Closed => String::new(),
+            End::Cut => "It was cut: it has no closing line.\n".to_owned(),
+            End::Torn(line) => format!("It was cut: line {line} is torn and does not count.\n"),
+        };
+        format!(
+            "Genuine: {} at {}, {} on the clock, {done} actions done, {refused} refused.\n\
+             {cut}Fingerprint {fingerprint}\n",
+            person(&head.who),
             plain(&head.scenario),
-            if head.who.is_empty() { "nobody named".to_owned() } else { plain(&head.who) },
-            clock(self.replayed.job.now()),
-            self.replayed.done + self.replayed.refused,
-            self.replayed.refused,
-            self.replayed.fingerprint,
-        );
-        match end {
-            End::Closed => {}
-            End::Cut => text.push_str("It was cut: it has no closing line.\n"),
-            End::Torn(line) => {
-                write!(text, "It was cut: line {line} is torn, all before it counts.\n")
-                    .unwrap_or_default();
-            }
-        }
-        text
+            clock(job.now()),
+        )
     }
+}
 
-    /// What the watch noted, for people.
-    pub(super) fn findings(&self) -> String {
-        let findings = self.replayed.job.findings().iter();
-        findings
-            .map(|finding| format!("! {}  {}\n", clock(finding.tick), finding.text))
-            .collect()
+/// A page for an attempt that was tampered with: it has no marks.
+pub(super) fn page_without_marks(file: &Path) -> Page {
+    let nothing = String::new;
+    Page {
+        person: plain(&file.to_string_lossy()),
+        scenario: nothing(),
+        title: nothing(),
+        unit: nothing(),
+        customer: nothing(),
+        complaint: nothing(),
+        program: nothing(),
+        duration: 0,
+        is_genuine: false,
+        fingerprint: nothing(),
+        report: Report::new(&Course::default(), &[], Fraction::ONE),
     }
+}
 
-    /// The marks with their evidence, for people.
-    pub(super) fn marks(&self) -> String {
-        let mut text = String::new();
-        for mark in &self.report.marks {
-            let points = match mark.counted() {
-                Some(points) => format!("{points}/{}", mark.of),
-                None => format!("?/{}", mark.of),
-            };
-            let critical = if mark.critical { " (critical)" } else { "" };
-            text.push_str(&format!("{points:>7}  {}{critical}\n", mark.criterion));
-            for Evidence { at, text: seen } in &mark.evidence {
-                text.push_str(&format!("         {}  {seen}\n", clock(*at)));
-            }
-        }
-        let result = if self.report.passed { "passed" } else { "not passed" };
-        text.push_str(&format!("{:.0} %, {result}", self.report.score_percent));
-        match self.report.left_open() {
-            0 => text.push('\n'),
-            open => text.push_str(&format!("; {open} left to the assessor\n")),
-        }
-        text
+/// Whose it is, as far as the journal says.
+fn person(who: &str) -> String {
+    if who.is_empty() {
+        "(no name)".to_owned()
+    } else {
+        plain(who)
+    }
+}
+
+fn object(value: Value) -> Option<Map<String, Value>> {
+    match value {
+        Value::Object(map) => Some(map),
+        _ => None,
     }
 }
 
 /// Why an attempt cannot be judged, for other programs.
-pub(super) fn failure(error: &ReplayError) -> Value {
-    json!({
-        "genuine": if error.is_not_genuine() { Value::Bool(false) } else { Value::Null },
-        "line": error.line(),
-        "why": error.to_string(),
-    })
-}
-
-fn seconds(tick: u64) -> f64 {
-    tick as f64 / TICKS_PER_SECOND as f64
-}
-
-fn mark(mark: &Mark) -> Value {
-    let evidence = |e: &Evidence| json!({ "at_s": seconds(e.at), "text": e.text });
-    json!({
-        "criterion": mark.criterion,
-        "points": mark.counted(),
-        "of": mark.of,
-        "critical": mark.critical,
-        "skill": mark.skill,
-        "evidence": mark.evidence.iter().map(evidence).collect::<Vec<_>>(),
-    })
-}
-
-fn finding(finding: &Finding) -> Value {
-    let unit = match finding.kind.dimension() {
-        Dimension::GaugePressure => "Pa gauge",
-        Dimension::Vacuum | Dimension::PressureDifference => "Pa",
-        Dimension::Temperature | Dimension::TemperatureDifference => "K",
-        Dimension::Current => "A",
-        Dimension::Mass => "kg",
-        Dimension::Time => "s",
-        Dimension::Plain => "1",
-    };
-    json!({
-        "at_s": seconds(finding.tick),
-        "kind": finding.kind,
-        "text": finding.text,
-        "size": finding.size,
-        "unit": unit,
-    })
+pub(super) fn failure(error: &ReplayError) -> Map<String, Value> {
+    let is_genuine = error.is_not_genuine().then_some(false);
+    [
+        ("genuine".to_owned(), json!(is_genuine)),
+        ("line".to_owned(), json!(error.line())),
+        ("why".to_owned(), json!(error.to_string())),
+        ("passed".to_owned(), json!(false)),
+    ]
+    .into_iter()
+    .collect()
 }
 
 fn truth(truth: &Truth) -> Value {
@@ -188,7 +177,7 @@ fn truth(truth: &Truth) -> Value {
 }
 
 /// What every face shows at the end: inch-pound, with the unit in the key; null shows nothing.
-fn readings(job: &crate::job::Job) -> Map<String, Value> {
+fn readings(job: &Job) -> Map<String, Value> {
     let faces = Reading::FACES.into_iter();
     faces
         .map(|reading| {

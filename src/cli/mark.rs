@@ -1,9 +1,9 @@
 //! `coldbench mark ATTEMPT…`: marks of one attempt or of a class.
 
 use super::Answer;
-use super::judged::{Judged, failure};
-use super::table::{Table, plain};
+use super::judged::{Judged, failure, page_without_marks};
 use crate::attempt::ReplayError;
+use crate::report::{Page, class_csv, class_table};
 use serde_json::{Value, json};
 use std::path::{Path, PathBuf};
 
@@ -27,20 +27,6 @@ pub struct Mark {
     csv: bool,
 }
 
-/// The names of the columns of table and CSV.
-const COLUMNS: [&str; 10] = [
-    "file",
-    "who",
-    "scenario",
-    "genuine",
-    "ended",
-    "duration_s",
-    "score_percent",
-    "left_open",
-    "passed",
-    "fingerprint",
-];
-
 /// An attempt with its marks, or why there are none.
 type Marked<'a> = (&'a Path, Result<Judged, ReplayError>);
 
@@ -59,7 +45,7 @@ impl Mark {
             .iter()
             .all(|(_, judged)| judged.as_ref().is_ok_and(|j| j.report.passed));
         if self.json {
-            let values: Vec<Value> = marked.iter().map(json_of).collect();
+            let values = marked.iter().map(json_of).collect::<Result<Vec<_>, _>>()?;
             return match values.as_slice() {
                 [one] => Answer::json(all_passed, one),
                 several => Answer::json(all_passed, &several),
@@ -69,82 +55,36 @@ impl Mark {
     }
 
     fn text(&self, marked: &[Marked<'_>]) -> String {
-        if self.csv {
-            let head = COLUMNS.map(str::to_owned);
-            let rows = marked.iter().map(row);
-            return [head].into_iter().chain(rows).map(csv_line).collect();
-        }
-        if let [(path, judged)] = marked {
-            return match judged {
-                Ok(judged) => format!("{}\n{}", judged.proof(), judged.marks()),
-                Err(error) => format!("{}: {error}\n", path.display()),
-            };
-        }
-        let mut table = Table::with_head(&COLUMNS);
-        marked.iter().for_each(|one| table.row(row(one)));
-        let mut text = table.text();
+        let pages: Vec<Page> = marked.iter().filter_map(page_of).collect();
+        let mut text = match (self.csv, marked) {
+            (true, _) => return class_csv(&pages),
+            (false, [(_, Ok(judged))]) => judged.page().to_string(),
+            (false, [(_, Err(_))]) => String::new(),
+            (false, _) => class_table(&pages),
+        };
         for (path, judged) in marked {
             if let Err(error) = judged {
-                text.push_str(&format!("{}: {error}\n", path.display()));
+                let line = format!("{}: {error}\n", path.display());
+                text.push_str(&line);
             }
         }
         text
     }
 }
 
-fn json_of((path, judged): &Marked<'_>) -> Value {
-    let mut value = match judged {
-        Ok(judged) => judged.json(),
+fn json_of((path, judged): &Marked<'_>) -> anyhow::Result<Value> {
+    let mut map = match judged {
+        Ok(judged) => judged.json()?,
         Err(error) => failure(error),
     };
-    value["file"] = json!(path.display().to_string());
-    value
+    map.insert("file".to_owned(), json!(path.display().to_string()));
+    Ok(Value::Object(map))
 }
 
-fn row((path, judged): &Marked<'_>) -> [String; COLUMNS.len()] {
-    let file = path.display().to_string();
+/// Its line in a class. What cannot be judged here, for want of its scenario, has none.
+fn page_of((path, judged): &Marked<'_>) -> Option<Page> {
     match judged {
-        Ok(judged) => [
-            file,
-            plain(&judged.replayed.head.who),
-            plain(&judged.replayed.head.scenario),
-            "yes".to_owned(),
-            judged.ended().to_owned(),
-            format!("{:.0}", judged.duration()),
-            format!("{:.1}", judged.report.score_percent),
-            judged.report.left_open().to_string(),
-            yes_or_no(judged.report.passed),
-            judged.replayed.fingerprint.clone(),
-        ],
-        Err(error) => {
-            let mut row = [const { String::new() }; COLUMNS.len()];
-            row[0] = file;
-            row[3] = if error.is_not_genuine() { "no" } else { "unknown" }.to_owned();
-            row[8] = yes_or_no(false);
-            row
-        }
-    }
-}
-
-fn yes_or_no(is_yes: bool) -> String {
-    if is_yes { "yes" } else { "no" }.to_owned()
-}
-
-fn csv_line(cells: [String; COLUMNS.len()]) -> String {
-    cells.map(csv_cell).join(",") + "\n"
-}
-
-/// A cell as RFC 4180 quotes it. One that a spreadsheet would take for a formula gets an
-/// apostrophe in front: names come from apprentices.
-fn csv_cell(cell: String) -> String {
-    let cell = if cell.starts_with(['=', '+', '-', '@']) {
-        format!("'{cell}")
-    } else {
-        cell
-    };
-    if cell.contains([',', '"', '\n', '\r']) {
-        format!("\"{}\"", cell.replace('"', "\"\""))
-    } else {
-        cell
+        Ok(judged) => Some(judged.page()),
+        Err(error) => error.is_not_genuine().then(|| page_without_marks(path)),
     }
 }

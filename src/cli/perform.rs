@@ -6,7 +6,7 @@ use super::judged::Judged;
 use crate::attempt::Recorder;
 use crate::job::procedure::{CourseLine, Performance, Procedure};
 use anyhow::{Context, anyhow};
-use serde_json::json;
+use serde_json::{Map, Value, json};
 use std::path::{Path, PathBuf};
 
 /// Do a written procedure without a window, record the attempt, and mark it.
@@ -42,7 +42,7 @@ impl Perform {
         let recorder = self.recorder(&found)?;
         let performed = perform(recorder, &procedure, &self.scenario)?;
         if self.json {
-            return Answer::json(performed.is_well(), &performed.json());
+            return Answer::json(performed.is_well(), &performed.json()?);
         }
         Ok(Answer::new(performed.is_well(), performed.text()))
     }
@@ -98,7 +98,7 @@ fn procedure(name: &str) -> anyhow::Result<Procedure> {
     if let Some(procedure) = Procedure::shipped(name) {
         return Ok(procedure);
     }
-    Procedure::load(Path::new(name)).map_err(|wrong| anyhow!("{}", find::all(&wrong)))
+    Procedure::load(Path::new(name)).map_err(|wrong| anyhow!(find::all(&wrong)))
 }
 
 impl Performed {
@@ -107,23 +107,22 @@ impl Performed {
         self.stopped.is_none() && self.judged.report.passed
     }
 
-    fn json(&self) -> serde_json::Value {
-        let mut value = self.judged.json();
-        value["attempt"] = json!(self.path.display().to_string());
-        value["stopped"] = json!(self.stopped);
-        value
+    fn json(&self) -> anyhow::Result<Map<String, Value>> {
+        let mut map = self.judged.json()?;
+        let attempt = self.path.display().to_string();
+        map.insert("attempt".to_owned(), json!(attempt));
+        map.insert("stopped".to_owned(), json!(self.stopped));
+        Ok(map)
     }
 
-    /// Its course, findings and marks, for people.
+    /// Its course and the page with its marks, for people.
     pub(super) fn text(&self) -> String {
         let mut lines: Vec<String> = self.course.iter().map(ToString::to_string).collect();
         if let Some(stopped) = &self.stopped {
             lines.push(format!("stopped: {stopped}"));
         }
         lines.push(String::new());
-        lines.push(self.judged.findings());
-        lines.push(self.judged.marks());
-        lines.push(self.judged.proof());
+        lines.push(self.judged.page().to_string());
         lines.push(format!("recorded in {}", self.path.display()));
         lines.join("\n")
     }

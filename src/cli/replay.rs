@@ -25,7 +25,7 @@ impl Replay {
     /// Replays it.
     pub(super) fn run(&self) -> anyhow::Result<Answer> {
         match Judged::of(&self.attempt, self.scenario.as_deref()) {
-            Ok(judged) if self.json => Answer::json(true, &judged.json()),
+            Ok(judged) if self.json => Answer::json(true, &judged.json()?),
             Ok(judged) => {
                 let text = format!("{}\n{}", judged.course, judged.proof());
                 Ok(Answer::new(true, text))

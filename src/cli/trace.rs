@@ -28,7 +28,8 @@ impl Trace {
     /// The course as a table; the findings stand where each began.
     pub(super) fn text(mut self, job: &Job) -> String {
         for finding in job.findings() {
-            self.lines.push((finding.tick, vec![format!("! {}", finding.text)]));
+            self.lines
+                .push((finding.tick, vec![format!("! {}", finding.text)]));
         }
         // Stable: what was done stands before what it led to.
         self.lines.sort_by_key(|(tick, _)| *tick);
@@ -48,14 +49,19 @@ impl Trace {
                 .map_or_else(|| "-".to_owned(), |level| level.to_string())
         });
         self.last = job.now();
-        self.lines.push((self.last, [what].into_iter().chain(shown).collect()));
+        self.lines
+            .push((self.last, [what].into_iter().chain(shown).collect()));
     }
 }
 
 impl Observer for Trace {
     fn action(&mut self, job: &Job, action: &Action, refused: bool) {
         let what = ron::to_string(action).unwrap_or_default();
-        let what = if refused { format!("({what}: refused)") } else { what };
+        let what = if refused {
+            format!("({what}: refused)")
+        } else {
+            what
+        };
         self.note(job, what);
     }
 

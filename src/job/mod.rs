@@ -1,5 +1,6 @@
 //! A scenario under way: the clock, `apply(Action)`, `tick()`, readings, the hidden truth.
 
+pub mod procedure;
 mod refusal;
 mod sheet;
 mod truth;

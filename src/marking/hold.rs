@@ -29,15 +29,13 @@ pub(super) fn judge(
     within: Option<Level>,
     (after, before): (Option<Milestone>, Option<Milestone>),
 ) -> Verdict {
-    let start = match after {
+    let start = match after.map(|after| (after, course.reached(after).last())) {
         None => 0,
-        Some(after) => match course.reached(after).last() {
-            Some((i, _)) => i,
-            None => {
-                let text = format!("never: {}", phrases::milestone(after));
-                return Verdict::new(false, vec![Evidence::at(course.end, text)]);
-            }
-        },
+        Some((_, Some((i, _)))) => i,
+        Some((after, None)) => {
+            let text = format!("never: {}", phrases::milestone(after));
+            return Verdict::new(false, vec![Evidence::at(course.end, text)]);
+        }
     };
     let stop = before
         .and_then(|m| course.reached(m).map(|(i, _)| i).find(|&i| i > start))
@@ -73,7 +71,9 @@ fn longest(
                 .iter_mut()
                 .all(|(reading, w)| w.take(i, seen.shown(*reading).quantity()));
         if !fits {
-            windows.iter_mut().for_each(|(_, w)| w.clear());
+            for (_, window) in &mut windows {
+                window.clear();
+            }
             first = i + 1;
             continue;
         }

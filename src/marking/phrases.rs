@@ -5,8 +5,8 @@ use crate::job::TICKS_PER_SECOND;
 use crate::plant::Line;
 use crate::units::{GaugePressure, Mass, Temperature};
 use crate::words::{
-    Bound, Condition, GaugePlace, Level, Milestone, Quantity, Reading, SheetField, Shown, Status,
-    ThermometerPlace,
+    Bound, Condition, GaugePlace, Hose, Level, Milestone, Quantity, Reading, SheetField, Shown,
+    Status, ThermometerPlace,
 };
 
 /// The clock of the job at a tick: `0:14:03`.
@@ -164,6 +164,9 @@ pub fn milestone(milestone: Milestone) -> String {
         Milestone::RenewedFlare(joint) => return format!("renewed the {}", joint.label()),
         Milestone::Sniffed(spot) => return format!("held the detector at the {}", spot.label()),
         Milestone::Wetted(spot) => return format!("put bubbles on the {}", spot.label()),
+        Milestone::Purged(Hose::Low) => "purged the low hose",
+        Milestone::Purged(Hose::High) => "purged the high hose",
+        Milestone::Purged(Hose::Centre) => "purged the centre hose",
         Milestone::BrokeAnyJoint => "opened a joint",
         Milestone::DrierOut => "took the old drier out",
         Milestone::DrierIn => "fitted the new drier",

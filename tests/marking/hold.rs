@@ -60,7 +60,7 @@ fn a_rise_ends_it_and_the_evidence_says_what_rose() {
 fn an_interruption_starts_it_anew() {
     let halves = shut_off_at(310.0)
         .seconds(400)
-        .is_not(Status::PumpShutOff)
+        .no_longer(Status::PumpShutOff)
         .does(Action::PumpIsolation(true))
         .is(Status::PumpShutOff)
         .does(Action::PumpIsolation(false))

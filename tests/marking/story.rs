@@ -44,7 +44,7 @@ impl Story {
         self
     }
 
-    pub fn is_not(mut self, status: Status) -> Self {
+    pub fn no_longer(mut self, status: Status) -> Self {
         self.seen = self.seen.with_status(status, false);
         self
     }

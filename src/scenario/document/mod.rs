@@ -197,7 +197,7 @@ impl Document {
     }
 }
 
-impl<'d> Place<'d> {
+impl Place<'_> {
     /// The value of a field, or the place where it is missing. A variant's fields count too.
     #[must_use]
     pub fn field(self, name: &str) -> Self {

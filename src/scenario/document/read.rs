@@ -197,7 +197,7 @@ macro_rules! reads {
                 return StandIn::NEW.$method($($arg,)* visitor);
             }
             let ($me, $visitor) = (self, visitor);
-            self.placed((|| $read)())
+            self.placed($read)
         })+
     };
 }
@@ -217,12 +217,12 @@ impl<'d> Deserializer<'d> for ValueReader<'d> {
     }
 
     reads! {
-        deserialize_bool() |me, v| v.visit_bool(me.leaf("true or false")?);
-        deserialize_f32() |me, v| v.visit_f64(me.number()?);
-        deserialize_f64() |me, v| v.visit_f64(me.number()?);
-        deserialize_char() |me, v| v.visit_char(me.leaf("a letter")?);
-        deserialize_str() |me, v| v.visit_string(me.leaf("a text in quotes")?);
-        deserialize_string() |me, v| v.visit_string(me.leaf("a text in quotes")?);
+        deserialize_bool() |me, v| me.leaf("true or false").and_then(|b| v.visit_bool(b));
+        deserialize_f32() |me, v| me.number().and_then(|n| v.visit_f64(n));
+        deserialize_f64() |me, v| me.number().and_then(|n| v.visit_f64(n));
+        deserialize_char() |me, v| me.leaf("a letter").and_then(|c| v.visit_char(c));
+        deserialize_str() |me, v| me.leaf("a text in quotes").and_then(|t| v.visit_string(t));
+        deserialize_string() |me, v| me.leaf("a text in quotes").and_then(|t| v.visit_string(t));
         deserialize_bytes() |me, _v| me.expected("no bytes");
         deserialize_byte_buf() |me, _v| me.expected("no bytes");
         deserialize_unit() |me, v| me.leaf("`()`").and_then(|()| v.visit_unit());
@@ -257,14 +257,14 @@ impl<'d> Deserializer<'d> for ValueReader<'d> {
         };
         deserialize_enum(name: &'static str, words: &'static [&'static str]) |me, v| {
             // A quantity of `units` is written by its macro's `Written`; `Level` is any of them.
-            let word = me.word(matches!(name, "Written" | "Level"), words)?;
-            v.visit_enum(VariantReader { of: me, word })
+            me.word(matches!(name, "Written" | "Level"), words)
+                .and_then(|word| v.visit_enum(VariantReader { of: me, word }))
         };
         deserialize_identifier() |me, v| v.visit_borrowed_str(me.written());
         deserialize_any() |me, v| match &me.node().shape {
             Shape::List(items) => me.items(items, v),
-            Shape::Leaf if me.written().starts_with('"') => v.visit_string(me.leaf("a text")?),
-            Shape::Leaf => v.visit_f64(me.number()?),
+            Shape::Leaf if me.written().starts_with('"') => me.leaf("a text").and_then(|t| v.visit_string(t)),
+            Shape::Leaf => me.number().and_then(|n| v.visit_f64(n)),
             _ => me.fields(v),
         };
         deserialize_ignored_any() |_me, v| v.visit_unit();

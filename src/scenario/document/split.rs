@@ -202,13 +202,11 @@ impl Splitter<'_> {
             }
             // A backslash and what it stands before; ron reads the escape itself.
             self.take('\\');
-            match self.next() {
-                Some(c) => self.at += c.len_utf8(),
-                None => {
-                    self.at = start;
-                    return self.fail("this text is not closed", Some("close it with `\"`"));
-                }
-            }
+            let Some(c) = self.next() else {
+                self.at = start;
+                return self.fail("this text is not closed", Some("close it with `\"`"));
+            };
+            self.at += c.len_utf8();
         }
     }
 
