@@ -1,11 +1,14 @@
 //! The window's rooms and what leads from one to the next.
 
 use super::end::end_ui;
+use super::part::Part;
 use super::practise::{Ended, Practise};
 use super::session::Opener;
 use super::start::{Start, start_ui};
 use super::system::System;
 use super::theme;
+use super::view::Reads;
+use crate::fluid::refrigerant::Refrigerant;
 use crate::job::Job;
 use crate::scenario::Scenario;
 use crate::words::Action;
@@ -16,7 +19,7 @@ pub struct App {
     scenarios: Vec<Scenario>,
     opener: Opener,
     start: Start,
-    system: System,
+    reads: Reads,
     room: Room,
 }
 
@@ -41,7 +44,12 @@ impl App {
             scenarios,
             opener,
             start: Start::default(),
-            system: System::default(),
+            reads: Reads {
+                system: System::default(),
+                scale: Refrigerant::names()
+                    .first()
+                    .and_then(|name| Refrigerant::named(name)),
+            },
             room: Room::Start,
         }
     }
@@ -69,7 +77,14 @@ impl App {
     /// Lets ticks pass in the job under way, however the clock stands.
     pub fn run(&mut self, ticks: u64) {
         if let Room::Practise(practise) = &mut self.room {
-            practise.run(ticks, self.system);
+            practise.run(ticks, self.reads);
+        }
+    }
+
+    /// Chooses a part of the site, as if it had been pointed at.
+    pub fn choose(&mut self, part: Part) {
+        if let Room::Practise(practise) = &mut self.room {
+            practise.choose(part);
         }
     }
 
@@ -98,7 +113,7 @@ impl App {
                     self.open(index);
                 }
             }
-            Room::Practise(practise) => practise.room_ui(ui, self.system),
+            Room::Practise(practise) => practise.room_ui(ui, self.reads),
             Room::End(ended) => {
                 if end_ui(ui, ended) {
                     self.room = Room::Start;
@@ -117,7 +132,15 @@ impl App {
             ui.horizontal(|ui| {
                 for (system, name) in [(System::InchPound, "psig, °F"), (System::Metric, "kPa, °C")]
                 {
-                    ui.selectable_value(&mut self.system, system, name);
+                    ui.selectable_value(&mut self.reads.system, system, name);
+                }
+                ui.separator();
+                ui.label("gauge scale");
+                for name in Refrigerant::names() {
+                    let chosen = self.reads.scale.is_some_and(|scale| scale.name() == *name);
+                    if ui.selectable_label(chosen, *name).clicked() {
+                        self.reads.scale = Refrigerant::named(name);
+                    }
                 }
                 ui.separator();
                 let dark = ui.visuals().dark_mode;

@@ -59,7 +59,7 @@ impl StripChart {
 /// Shows the strip: pressures, and microns as their logarithm on a strip of their own.
 pub fn chart_ui(ui: &mut Ui, view: &View, chart: &StripChart) {
     let palette = Palette::of(ui);
-    let (unit, name) = match view.system {
+    let (unit, name) = match view.system() {
         System::InchPound => (PSI, "psig"),
         System::Metric => (1e3, "kPa gauge"),
     };

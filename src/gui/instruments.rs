@@ -32,26 +32,26 @@ fn gauge(ui: &mut Ui, view: &View, hose: Hose, face: Reading, diameter: f32) {
         Hose::High => ("high gauge", "psig"),
         _ => ("low gauge", "psig, in Hg below 0"),
     };
-    let unit = match view.system {
+    let unit = match view.system() {
         System::InchPound => vacuum,
         System::Metric => "kPa gauge",
     };
-    let saturation = if view.scene.saturation.is_empty() {
-        String::new()
-    } else {
-        let degrees = view.system.unit(Dimension::Temperature);
-        format!("{degrees} sat. {}", view.scene.refrigerant)
-    };
+    let saturation = view.reads.scale.map_or(String::new(), |refrigerant| {
+        let degrees = view.system().unit(Dimension::Temperature);
+        format!("{degrees} sat. {}", refrigerant.name())
+    });
     let shown = view.reading(face);
     let dial_face = Dial {
         name,
         letter: hose_letter(hose),
         rim: hose_colour(palette, hose),
         needle,
-        text: pressure_text(view.system, shown),
-        number: shown.quantity().map(|q| pressure_number(view.system, q.si)),
-        scale: pressure_scale(view.system, least, most),
-        saturation: saturation_scale(view, least, most),
+        text: pressure_text(view.system(), shown),
+        number: shown
+            .quantity()
+            .map(|q| pressure_number(view.system(), q.si)),
+        scale: pressure_scale(view.system(), least, most),
+        saturation: saturation_scale(view, face, least, most),
         units: (unit, saturation),
     };
     dial(ui, &dial_face, diameter);
@@ -109,30 +109,50 @@ fn pressure_scale(system: System, least: f64, most: f64) -> Vec<(f64, Option<Str
             marks.push((share(-below), None));
             below += step;
         }
-        marks.push((0.0, Some(figure.into())));
+        // On the high gauge there is no room for its figure.
+        let named = most < 300.0 * PSI;
+        marks.push((0.0, named.then(|| figure.into())));
     }
     marks
 }
 
-/// The marks of the saturation scale, thinned where they would crowd.
-fn saturation_scale(view: &View, least: f64, most: f64) -> Vec<(f64, Option<String>)> {
+/// The marks of the saturation scale, thinned where they would crowd. The low gauge is read at the
+/// dew point, the high one at the bubble point.
+fn saturation_scale(
+    view: &View,
+    face: Reading,
+    least: f64,
+    most: f64,
+) -> Vec<(f64, Option<String>)> {
+    let Some(refrigerant) = view.reads.scale else {
+        return Vec::new();
+    };
+    let degrees = match view.system() {
+        System::InchPound => (-40..=160).step_by(10),
+        System::Metric => (-40..=70).step_by(5),
+    };
     let mut marks = Vec::new();
     let mut last = -1.0;
-    for &(kelvin, pascals) in &view.scene.saturation {
-        let share = (pascals - least) / (most - least);
+    for figure in degrees {
+        let temperature = match view.system() {
+            System::InchPound => Temperature::from_fahrenheit(f64::from(figure)),
+            System::Metric => Temperature::from_celsius(f64::from(figure)),
+        };
+        let (bubble, dew) = refrigerant.pressure(temperature);
+        let pressure = if face == Reading::LowGauge {
+            dew
+        } else {
+            bubble
+        };
+        let share = (pressure.pascals() - least) / (most - least);
         if !(0.0..=1.0).contains(&share) {
             continue;
         }
-        let temperature = Temperature::from_kelvin(kelvin);
-        let degrees = match view.system {
-            System::InchPound => temperature.fahrenheit(),
-            System::Metric => temperature.celsius(),
-        };
-        let figure = (share - last > 0.058).then(|| format!("{degrees:.0}"));
-        if figure.is_some() {
+        let named = share - last > 0.055;
+        if named {
             last = share;
         }
-        marks.push((share, figure));
+        marks.push((share, named.then(|| figure.to_string())));
     }
     marks
 }
@@ -173,7 +193,7 @@ fn small(ui: &mut Ui, view: &View, name: &str, face: Reading, width: f32) {
     let number = shown.quantity().map(|q| q.si);
     let text = match shown {
         Shown::Nothing => "off".into(),
-        _ => view.system.shown(shown),
+        _ => view.system().shown(shown),
     };
     display(ui, name, &text, number, 18.0, width);
 }
@@ -187,7 +207,7 @@ fn thermometers(ui: &mut Ui, view: &View, width: f32, height: f32) {
                 let shown = view.reading(Reading::Thermometer(place));
                 let text = match shown {
                     Shown::Nothing => "none".into(),
-                    _ => view.system.shown(shown),
+                    _ => view.system().shown(shown),
                 };
                 let number = shown.quantity().map(|q| q.si);
                 display(ui, place_label(place), &text, number, size, width);

@@ -10,9 +10,8 @@ use super::scene::Scene;
 use super::session::{Kept, Session};
 use super::sheet::{SheetDraft, sheet_ui};
 use super::site::site_ui;
-use super::system::System;
 use super::theme::Palette;
-use super::view::View;
+use super::view::{Reads, View};
 use crate::attempt::Observer;
 use crate::job::{Job, TICKS_PER_SECOND};
 use crate::marking::{CourseRecorder, Report};
@@ -42,7 +41,11 @@ pub struct Practise {
     chart: StripChart,
     refusal: Option<String>,
     last_frame: Option<f64>,
+    chart_is_below: bool,
 }
+
+/// The strip chart goes beside the instruments when so much width is left.
+const ROOM_FOR_CHART: f32 = 240.0;
 
 /// A job that is over, with what it earned.
 #[derive(Debug)]
@@ -71,6 +74,7 @@ impl Practise {
             chart: StripChart::default(),
             refusal: None,
             last_frame: None,
+            chart_is_below: false,
         }
     }
 
@@ -88,13 +92,13 @@ impl Practise {
     }
 
     /// Lets ticks pass.
-    pub fn run(&mut self, ticks: u64, system: System) {
+    pub fn run(&mut self, ticks: u64, reads: Reads) {
         for _ in 0..ticks {
             self.session.tick();
             let job = self.session.job();
             if job.now().is_multiple_of(TICKS_PER_SECOND) {
                 self.course.second(job);
-                self.chart.note(&View::new(job, &self.scene, system));
+                self.chart.note(&View::new(job, &self.scene, reads));
             }
         }
     }
@@ -117,76 +121,97 @@ impl Practise {
     }
 
     /// Lets the time of the job pass that belongs to this frame.
-    pub fn pass_time(&mut self, ui: &Ui, system: System) {
+    fn pass_time(&mut self, ui: &Ui, reads: Reads) {
         let now = ui.input(|input| input.time);
         let elapsed = now - self.last_frame.replace(now).unwrap_or(now);
         if self.job().is_handed_back() {
             return;
         }
         let ticks = self.pace.ticks(elapsed);
-        self.run(ticks, system);
+        self.run(ticks, reads);
         if let Some(wait) = self.pace.next_frame() {
             ui.request_repaint_after(wait);
         }
     }
 
     /// Shows the room and does what was asked in it.
-    pub fn room_ui(&mut self, ui: &mut Ui, system: System) {
-        self.pass_time(ui, system);
+    pub fn room_ui(&mut self, ui: &mut Ui, reads: Reads) {
+        self.pass_time(ui, reads);
         let mut actions = Vec::new();
-        let view = View::new(self.session.job(), &self.scene, system);
-        let palette = Palette::of(ui);
-        let frame = Frame::NONE
-            .fill(palette.panel)
-            .inner_margin(Margin::symmetric(8, 6));
         let window = ui.available_size();
-        Panel::top("clock").frame(frame).show(ui, |ui| {
-            ui.horizontal(|ui| {
-                clock_ui(ui, &view, &mut self.pace);
-                ui.separator();
-                ui.label(RichText::new(&self.scene.title).strong());
-            });
-            if let Some(why) = &self.refusal {
-                ui.label(RichText::new(format!("Not done: {why}")).color(palette.warn));
-            }
-        });
+        let frame = Frame::NONE
+            .fill(Palette::of(ui).panel)
+            .inner_margin(Margin::symmetric(8, 6));
+        Panel::top("clock")
+            .frame(frame)
+            .show(ui, |ui| self.top_ui(ui, reads));
         Panel::bottom("instruments")
             .frame(frame)
             .exact_size((0.32 * window.y).clamp(170.0, 0.42 * window.x))
-            .show(ui, |ui| instruments_ui(ui, &view));
+            .show(ui, |ui| self.bottom_ui(ui, reads));
         Panel::right("side")
             .frame(frame)
             .resizable(true)
             .default_size((0.27 * window.x).max(330.0))
             .size_range(300.0..=700.0)
-            .show(ui, |ui| {
-                ui.horizontal(|ui| {
-                    for (side, name) in [
-                        (Side::Hands, "At hand"),
-                        (Side::Sheet, "Job sheet"),
-                        (Side::Chart, "Strip chart"),
-                    ] {
-                        ui.selectable_value(&mut self.side, side, name);
-                    }
-                });
-                ui.separator();
-                match self.side {
-                    Side::Hands => {
-                        hands_ui(ui, &view, self.chosen, &mut self.drafts, &mut actions);
-                    }
-                    Side::Sheet => sheet_ui(ui, &view, &mut self.sheet, &mut actions),
-                    Side::Chart => chart_ui(ui, &view, &self.chart),
-                }
-            });
+            .show(ui, |ui| self.side_ui(ui, reads, &mut actions));
         let before = self.chosen;
-        CentralPanel::default()
-            .frame(Frame::NONE)
-            .show(ui, |ui| site_ui(ui, &view, &mut self.chosen));
+        CentralPanel::default().frame(Frame::NONE).show(ui, |ui| {
+            let view = View::new(self.session.job(), &self.scene, reads);
+            site_ui(ui, &view, &mut self.chosen);
+        });
         if self.chosen != before {
             self.side = Side::Hands;
         }
         for action in actions {
             self.act(action);
+        }
+    }
+
+    /// The clock, and why the last thing was not done.
+    fn top_ui(&mut self, ui: &mut Ui, reads: Reads) {
+        let view = View::new(self.session.job(), &self.scene, reads);
+        ui.horizontal(|ui| {
+            clock_ui(ui, &view, &mut self.pace);
+            ui.separator();
+            ui.label(RichText::new(&self.scene.title).strong());
+            if let Some(why) = &self.refusal {
+                ui.separator();
+                let text = RichText::new(format!("Not done: {why}"));
+                ui.label(text.color(Palette::of(ui).warn));
+            }
+        });
+    }
+
+    /// The instruments, and the strip chart where there is room beside them.
+    fn bottom_ui(&mut self, ui: &mut Ui, reads: Reads) {
+        let view = View::new(self.session.job(), &self.scene, reads);
+        ui.horizontal_top(|ui| {
+            instruments_ui(ui, &view);
+            self.chart_is_below = ui.available_width() > ROOM_FOR_CHART;
+            if self.chart_is_below {
+                ui.vertical(|ui| chart_ui(ui, &view, &self.chart));
+            }
+        });
+    }
+
+    /// What can be done, the job sheet, and the strip chart where it has no room below.
+    fn side_ui(&mut self, ui: &mut Ui, reads: Reads, actions: &mut Vec<Action>) {
+        let view = View::new(self.session.job(), &self.scene, reads);
+        ui.horizontal(|ui| {
+            ui.selectable_value(&mut self.side, Side::Hands, "At hand");
+            ui.selectable_value(&mut self.side, Side::Sheet, "Job sheet");
+            if !self.chart_is_below {
+                ui.selectable_value(&mut self.side, Side::Chart, "Strip chart");
+            }
+        });
+        ui.separator();
+        match self.side {
+            Side::Sheet => sheet_ui(ui, &view, &mut self.sheet, actions),
+            Side::Chart if !self.chart_is_below => chart_ui(ui, &view, &self.chart),
+            Side::Hands | Side::Chart => {
+                hands_ui(ui, &view, self.chosen, &mut self.drafts, actions);
+            }
         }
     }
 }

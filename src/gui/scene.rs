@@ -15,8 +15,6 @@ pub struct Scene {
     pub complaint: String,
     /// The refrigerant on the nameplate.
     pub refrigerant: String,
-    /// The saturation scale of that refrigerant for the gauges: temperature K, pressure Pa gauge.
-    pub saturation: Vec<(f64, f64)>,
 }
 
 impl Scene {
@@ -29,7 +27,6 @@ impl Scene {
             place: file.customer.place.clone(),
             complaint: file.customer.complaint.clone(),
             refrigerant: String::new(),
-            saturation: Vec::new(),
         }
     }
 }

@@ -58,7 +58,7 @@ fn blank(
 ) {
     let label = ui.label(field_label(field));
     let text = draft.typed.entry(field).or_default();
-    let unit = view.system.unit(field.dimension());
+    let unit = view.system().unit(field.dimension());
     let edit = TextEdit::singleline(text)
         .desired_width(58.0)
         .hint_text(unit);
@@ -67,7 +67,7 @@ fn blank(
         if let Some(value) = number(text) {
             actions.push(Action::Write {
                 field,
-                value: view.system.level_of(value, field.dimension()),
+                value: view.system().level_of(value, field.dimension()),
             });
             text.clear();
         } else {

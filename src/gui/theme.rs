@@ -140,6 +140,7 @@ fn visuals(base: Visuals, palette: &Palette) -> Visuals {
     v.widgets.inactive.bg_stroke = Stroke::new(1.0, palette.metal);
     v.widgets.hovered.weak_bg_fill = palette.raised;
     v.widgets.hovered.bg_stroke = Stroke::new(1.5, palette.accent);
+    v.widgets.active.weak_bg_fill = palette.raised;
     // Keyboard focus is drawn with the active stroke: it must be plain to see.
     v.widgets.active.bg_stroke = Stroke::new(2.0, palette.accent);
     v

@@ -3,6 +3,7 @@
 
 use super::scene::Scene;
 use super::system::System;
+use crate::fluid::refrigerant::Refrigerant;
 use crate::job::{Job, JobSheet, TICKS_PER_SECOND};
 use crate::kit::{Hose, HoseState, ThermometerPlace};
 use crate::plant::{Arrow, FlareSize, Joint, Line, Made, Spot, ThermostatCall};
@@ -14,8 +15,17 @@ pub struct View<'a> {
     job: &'a Job,
     /// What is known before the first look: the customer, the nameplate.
     pub scene: &'a Scene,
-    /// The units of measure chosen.
+    /// How the person reads: the units and the gauges' scale.
+    pub reads: Reads,
+}
+
+/// How the person chose to read the instruments.
+#[derive(Debug, Clone, Copy)]
+pub struct Reads {
+    /// The units of measure.
     pub system: System,
+    /// The refrigerant whose saturation scale is on the gauges; `None`: no scale.
+    pub scale: Option<&'static Refrigerant>,
 }
 
 /// A service valve as it looks.
@@ -48,8 +58,13 @@ pub enum Coat {
 
 impl<'a> View<'a> {
     /// A view of a job.
-    pub const fn new(job: &'a Job, scene: &'a Scene, system: System) -> Self {
-        Self { job, scene, system }
+    pub const fn new(job: &'a Job, scene: &'a Scene, reads: Reads) -> Self {
+        Self { job, scene, reads }
+    }
+
+    /// The units of measure chosen.
+    pub const fn system(&self) -> System {
+        self.reads.system
     }
 
     /// The ticks since the start.
@@ -74,7 +89,7 @@ impl<'a> View<'a> {
 
     /// What a face shows, in words.
     pub fn text(&self, reading: Reading) -> String {
-        self.system.shown(self.reading(reading))
+        self.system().shown(self.reading(reading))
     }
 
     /// How a service valve looks.

@@ -381,7 +381,7 @@ fn cylinder(canvas: &Canvas, view: &View) {
 
 fn tools(canvas: &Canvas, view: &View) {
     let palette = canvas.palette;
-    canvas.caption(914.0, 538.0, "detector");
+    canvas.caption(906.0, 538.0, "detector");
     // Glasses and gloves: on the hook, or gone because they are worn.
     let worn = view.is_protected();
     let stroke = if worn {
@@ -389,16 +389,16 @@ fn tools(canvas: &Canvas, view: &View) {
     } else {
         canvas.ink(2.0)
     };
-    canvas.circle(957.0, 470.0, 9.0, Color32::TRANSPARENT, stroke);
-    canvas.circle(979.0, 470.0, 9.0, Color32::TRANSPARENT, stroke);
-    canvas.line(&[(966.0, 468.0), (970.0, 468.0)], stroke);
+    canvas.circle(963.0, 470.0, 9.0, Color32::TRANSPARENT, stroke);
+    canvas.circle(985.0, 470.0, 9.0, Color32::TRANSPARENT, stroke);
+    canvas.line(&[(972.0, 468.0), (976.0, 468.0)], stroke);
     canvas.rect(
-        around(968.0, 504.0, 26.0, 30.0),
+        around(974.0, 504.0, 26.0, 30.0),
         8.0,
         Color32::TRANSPARENT,
         stroke,
     );
-    canvas.caption(968.0, 538.0, if worn { "worn" } else { "protection" });
+    canvas.caption(974.0, 538.0, if worn { "worn" } else { "protection" });
 }
 
 /// Draws the detector where it is: its bars count its signal.

@@ -60,6 +60,7 @@ fn metering(canvas: &Canvas, y: f32) {
     let right = [(812.0, y - 11.0), (800.0, y), (812.0, y + 11.0)];
     canvas.polygon(&left, palette.metal, canvas.ink(1.5));
     canvas.polygon(&right, palette.metal, canvas.ink(1.5));
+    canvas.caption(806.0, y - 22.0, "metering");
 }
 
 /// Two slabs that lean on each other, tube through both.

@@ -126,15 +126,15 @@ pub const fn micron_gauge(place: GaugePlace) -> (f32, f32) {
 }
 
 /// Where the detector is put away.
-pub const DETECTOR: (f32, f32) = (914.0, 486.0);
+pub const DETECTOR: (f32, f32) = (906.0, 486.0);
 
 /// The area of a part that can be pointed at, the hoses and movable kit by where they are now.
 pub fn area(part: Part, view: &crate::gui::view::View) -> Rect {
     let small = |(x, y): (f32, f32)| around(x, y, 30.0, 30.0);
     match part {
-        Part::Protection => around(968.0, 486.0, 44.0, 84.0),
+        Part::Protection => around(974.0, 486.0, 52.0, 84.0),
         Part::Thermostat => around(636.0, 78.0, 62.0, 48.0),
-        Part::Disconnect => around(424.0, 76.0, 46.0, 64.0),
+        Part::Disconnect => around(454.0, 66.0, 46.0, 64.0),
         Part::Compressor => around(110.0, 348.0, 84.0, 76.0),
         Part::OutdoorCoil => around(186.0, 234.0, 264.0, 84.0),
         Part::IndoorCoil => around(866.0, 190.0, 150.0, 130.0),

@@ -131,28 +131,24 @@ fn compressor(canvas: &Canvas, view: &View) {
 fn disconnect(canvas: &Canvas, view: &View) {
     let palette = canvas.palette;
     let electrics = view.electrics();
-    let frame = Rect::from_min_max(pos2(402.0, 46.0), pos2(446.0, 106.0));
+    let frame = Rect::from_min_max(pos2(432.0, 36.0), pos2(476.0, 96.0));
     canvas.rect(frame, 3.0, palette.raised, canvas.ink(1.5));
-    let handle_top = if electrics.disconnect_in {
-        66.0
-    } else {
-        46.0 - 12.0
-    };
-    let handle = Rect::from_min_max(pos2(414.0, handle_top), pos2(434.0, handle_top + 22.0));
+    let handle_top = if electrics.disconnect_in { 56.0 } else { 24.0 };
+    let handle = Rect::from_min_max(pos2(444.0, handle_top), pos2(464.0, handle_top + 22.0));
     canvas.rect(handle, 2.0, palette.metal, canvas.ink(1.5));
     if electrics.locked {
-        let lock = Rect::from_min_max(pos2(415.0, 76.0), pos2(433.0, 90.0));
+        let lock = Rect::from_min_max(pos2(445.0, 66.0), pos2(463.0, 80.0));
         canvas.circle(
-            424.0,
-            74.0,
+            454.0,
+            64.0,
             6.0,
             Color32::TRANSPARENT,
             canvas.stroke(2.5, palette.accent),
         );
         canvas.rect(lock, 2.0, palette.accent, canvas.ink(1.0));
-        canvas.text(424.0, 98.0, Align2::CENTER_CENTER, 11.0, "TAG", palette.ink);
+        canvas.text(454.0, 88.0, Align2::CENTER_CENTER, 11.0, "TAG", palette.ink);
     }
-    canvas.caption(424.0, 118.0, "disconnect");
+    canvas.caption(454.0, 108.0, "disconnect");
 }
 
 /// Draws a service valve over the lines: body, stem with cap, port with cap, core and tool.
