@@ -3,7 +3,8 @@
 #[path = "../tests/support/raster.rs"]
 mod raster;
 
-use coldbench::gui::{App, Part, record_attempts};
+use coldbench::attempt::Recorder;
+use coldbench::gui::{App, Opener, Part, Session};
 use coldbench::kit::{Hose, HoseEnd, ThermometerPlace};
 use coldbench::plant::{Joint, Line, Spot, ThermostatCall};
 use coldbench::scenario::{Scenario, shipped_names};
@@ -67,7 +68,13 @@ fn main() -> io::Result<()> {
 
 fn app() -> App {
     let scenarios = shipped_names().filter_map(Scenario::shipped).collect();
-    App::new(scenarios, record_attempts())
+    let opener: Opener = Box::new(|scenario, who| {
+        // The pictures' own attempts are passing files.
+        Recorder::create_in(&std::env::temp_dir(), scenario, "", who)
+            .map(|recorder| Box::new(recorder) as Box<dyn Session>)
+            .map_err(|error| error.to_string())
+    });
+    App::new(scenarios, opener)
 }
 
 /// Hooked up and running.

@@ -10,7 +10,7 @@ use crate::kit::Hose;
 use crate::units::{MICRON, PSI};
 use crate::words::Reading;
 use eframe::egui::{Id, Ui, Vec2b};
-use egui_plot::{Legend, Line, LineStyle, Plot, PlotPoints};
+use egui_plot::{GridInput, GridMark, Legend, Line, Plot, PlotPoints};
 
 /// What is drawn at one moment: seconds, then what low gauge, high gauge (Pa gauge) and micron
 /// gauge (Pa) showed.
@@ -71,6 +71,9 @@ pub fn chart_ui(ui: &mut Ui, view: &View, chart: &StripChart) {
             .allow_zoom(Vec2b::new(true, false))
             .allow_drag(Vec2b::new(true, false))
             .legend(Legend::default().background_alpha(0.6))
+            .include_x(0.0)
+            .include_x(view.seconds().max(60.0))
+            .x_grid_spacer(minutes)
             .x_axis_formatter(|mark, _| time_text(mark.value.max(0.0)))
             .link_axis(Id::unique("strip"), Vec2b::new(true, false))
             .y_axis_min_width(44.0)
@@ -80,8 +83,7 @@ pub fn chart_ui(ui: &mut Ui, view: &View, chart: &StripChart) {
         .width(2.0);
     let high = Line::new(format!("high, {name}"), chart.points(1, |si| si / unit))
         .color(hose_colour(palette, Hose::High))
-        .style(LineStyle::dashed_dense())
-        .width(2.0);
+        .width(3.5);
     strip("pressures")
         .show_axes([false, true])
         .include_y(0.0)
@@ -94,12 +96,43 @@ pub fn chart_ui(ui: &mut Ui, view: &View, chart: &StripChart) {
         .color(palette.ink)
         .width(2.0);
     strip("microns")
+        .show_axes([true, true])
         .include_y(1.0)
         .include_y(4.4)
-        .y_grid_spacer(egui_plot::uniform_grid_spacer(|_| [1.0, 1.0, 1.0]))
+        .y_grid_spacer(decades)
         .y_axis_formatter(|mark, _| match mark.value.round() {
             power if (0.0..=6.0).contains(&power) => format!("{:.0}", libm::pow(10.0, power)),
             _ => String::new(),
         })
         .show(ui, |plot| plot.line(microns));
+}
+
+/// Marks at whole minutes, with so many between that a strip has about five.
+fn minutes(input: GridInput) -> Vec<GridMark> {
+    let (from, to) = input.bounds;
+    let step = [60.0, 120.0, 300.0, 600.0, 1_200.0, 1_800.0, 3_600.0]
+        .into_iter()
+        .find(|step| (to - from) / step <= 5.0)
+        .unwrap_or(7_200.0);
+    let first = (from / step).ceil() as i64;
+    let last = (to / step).floor() as i64;
+    (first..=last)
+        .take(12)
+        .map(|i| GridMark {
+            value: i as f64 * step,
+            step_size: step,
+        })
+        .collect()
+}
+
+/// A mark at each factor of ten.
+fn decades(input: GridInput) -> Vec<GridMark> {
+    let (from, to) = input.bounds;
+    (0..=6)
+        .filter(|&power| (from..=to).contains(&f64::from(power)))
+        .map(|power| GridMark {
+            value: f64::from(power),
+            step_size: 1.0,
+        })
+        .collect()
 }

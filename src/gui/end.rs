@@ -68,12 +68,14 @@ fn mark_ui(ui: &mut Ui, mark: &Mark) {
         ui.monospace(format!("{points:>9}"));
         ui.label(RichText::new(format!("{word}{}", mark.criterion)).color(colour));
     });
-    if let Some(question) = &mark.question {
-        ui.weak(format!("For the assessor: {question}"));
-    }
-    for evidence in &mark.evidence {
-        ui.weak(format!("{}  {}", at(evidence.at), evidence.text));
-    }
+    ui.indent("evidence", |ui| {
+        if let Some(question) = &mark.question {
+            ui.weak(format!("For the assessor: {question}"));
+        }
+        for evidence in &mark.evidence {
+            ui.weak(format!("{}  {}", at(evidence.at), evidence.text));
+        }
+    });
     ui.add_space(4.0);
 }
 

@@ -18,7 +18,7 @@ pub fn instruments_ui(ui: &mut Ui, view: &View) {
         ui.spacing_mut().item_spacing = vec2(6.0, 4.0);
         gauge(ui, view, Hose::Low, Reading::LowGauge, height);
         gauge(ui, view, Hose::High, Reading::HighGauge, height);
-        ui.vertical(|ui| electronic(ui, view, 168.0));
+        ui.vertical(|ui| electronic(ui, view, 168.0, height));
         ui.vertical(|ui| thermometers(ui, view, 128.0, height));
     });
 }
@@ -128,7 +128,7 @@ fn saturation_scale(
         return Vec::new();
     };
     let degrees = match view.system() {
-        System::InchPound => (-40..=160).step_by(10),
+        System::InchPound => (-40_i32..=160).step_by(10),
         System::Metric => (-40..=70).step_by(5),
     };
     let mut marks = Vec::new();
@@ -148,7 +148,8 @@ fn saturation_scale(
         if !(0.0..=1.0).contains(&share) {
             continue;
         }
-        let named = share - last > 0.055;
+        let room = if figure.abs() >= 100 { 0.075 } else { 0.055 };
+        let named = share - last > room;
         if named {
             last = share;
         }
@@ -158,7 +159,7 @@ fn saturation_scale(
 }
 
 /// Micron gauge, clamp meter, scale, nitrogen, detector.
-fn electronic(ui: &mut Ui, view: &View, width: f32) {
+fn electronic(ui: &mut Ui, view: &View, width: f32, height: f32) {
     let microns = view.reading(Reading::Microns);
     let number = microns.quantity().map(|q| q.si / crate::units::MICRON);
     let text = match microns {
@@ -166,7 +167,9 @@ fn electronic(ui: &mut Ui, view: &View, width: f32) {
         Shown::OverRange => "over range".into(),
         Shown::Nothing => "no reading".into(),
     };
-    display(ui, "microns", &text, number, 40.0, width);
+    // What the small ones leave, so that a low window loses size and not a display.
+    let size = (height - 2.0 * 38.0 - 36.0 - 22.0 - 4.0 * 4.0).clamp(18.0, 48.0);
+    display(ui, "microns", &text, number, size, width);
     let half = 0.5 * (width - 6.0);
     for pair in [
         [
@@ -195,7 +198,7 @@ fn small(ui: &mut Ui, view: &View, name: &str, face: Reading, width: f32) {
         Shown::Nothing => "off".into(),
         _ => view.system().shown(shown),
     };
-    display(ui, name, &text, number, 18.0, width);
+    display(ui, name, &text, number, 16.0, width);
 }
 
 /// Two columns of thermometers, each with where it is.

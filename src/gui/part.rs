@@ -266,7 +266,8 @@ pub const fn made_label(made: Made) -> &'static str {
     }
 }
 
-fn opening_label(open: f64) -> String {
+/// How far a valve is open, in words.
+pub fn opening_label(open: f64) -> String {
     if open <= 0.0 {
         "shut".into()
     } else if open >= 1.0 {

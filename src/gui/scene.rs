@@ -25,8 +25,13 @@ impl Scene {
             title: file.title.clone(),
             customer: file.customer.name.clone(),
             place: file.customer.place.clone(),
-            complaint: file.customer.complaint.clone(),
+            complaint: flowing(&file.customer.complaint),
             refrigerant: String::new(),
         }
     }
+}
+
+/// A text that a file breaks into lines, as one that the window breaks where it must.
+pub fn flowing(text: &str) -> String {
+    text.split_whitespace().collect::<Vec<_>>().join(" ")
 }

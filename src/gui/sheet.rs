@@ -4,7 +4,7 @@ use super::view::View;
 use super::widgets::choice;
 use crate::plant::{FaultKind, Spot};
 use crate::words::{Action, Diagnosis, SheetField};
-use eframe::egui::{Grid, RichText, ScrollArea, TextEdit, Ui};
+use eframe::egui::{Frame, Grid, Margin, Panel, RichText, ScrollArea, TextEdit, Ui};
 use std::collections::BTreeMap;
 
 /// What is on the pencil's tip: typed and not yet written.
@@ -20,6 +20,9 @@ pub struct SheetDraft {
 
 /// Shows the sheet.
 pub fn sheet_ui(ui: &mut Ui, view: &View, draft: &mut SheetDraft, actions: &mut Vec<Action>) {
+    Panel::bottom("hand back")
+        .frame(Frame::NONE.inner_margin(Margin::symmetric(0, 6)))
+        .show(ui, |ui| hand_back(ui, draft, actions));
     ScrollArea::vertical().id_salt("sheet").show(ui, |ui| {
         complaint(ui, view);
         ui.separator();
@@ -34,8 +37,6 @@ pub fn sheet_ui(ui: &mut Ui, view: &View, draft: &mut SheetDraft, actions: &mut 
             });
         ui.separator();
         diagnosis(ui, view, draft, actions);
-        ui.separator();
-        hand_back(ui, draft, actions);
     });
 }
 

@@ -1,6 +1,7 @@
 //! The room at the start: the cautions, once, and the list of scenarios.
 
 use super::cautions::{AT_THE_START, PRACTICE_ONLY, caution_ui};
+use super::scene::flowing;
 use crate::scenario::Scenario;
 use eframe::egui::{CentralPanel, Frame, RichText, ScrollArea, Ui};
 
@@ -70,8 +71,8 @@ fn list(ui: &mut Ui, start: &mut Start, scenarios: &[Scenario]) -> Option<usize>
                 ui.weak(format!("level {} of 5", file.level));
             });
             ui.label(format!("{}, {}", file.customer.name, file.customer.place));
-            ui.label(RichText::new(format!("“{}”", file.customer.complaint)).italics());
-            ui.weak(&file.trains);
+            ui.label(RichText::new(format!("“{}”", flowing(&file.customer.complaint))).italics());
+            ui.weak(flowing(&file.trains));
             if ui.button(format!("Go to work: {}", file.title)).clicked() {
                 opened = Some(index);
             }

@@ -3,6 +3,7 @@
 use super::{act, toggle};
 use crate::gui::part::call_label;
 use crate::gui::view::View;
+use crate::gui::widgets::take_focus;
 use crate::plant::ThermostatCall;
 use crate::words::{Action, DisconnectMove, Reading};
 use eframe::egui::Ui;
@@ -21,11 +22,9 @@ pub fn thermostat(ui: &mut Ui, view: &View, actions: &mut Vec<Action>) {
         ThermostatCall::Cool,
     ] {
         let now = view.call() == call;
-        if ui
-            .radio(now, format!("Set to {}", call_label(call)))
-            .clicked()
-            && !now
-        {
+        let radio = ui.radio(now, format!("Set to {}", call_label(call)));
+        take_focus(&radio);
+        if radio.clicked() && !now {
             actions.push(Action::Thermostat(call));
         }
     }

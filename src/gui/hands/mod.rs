@@ -9,6 +9,7 @@ mod valves;
 use super::cautions;
 use super::part::Part;
 use super::view::View;
+use super::widgets::take_focus;
 use crate::words::Action;
 use eframe::egui::{RichText, ScrollArea, Ui};
 
@@ -79,7 +80,9 @@ fn offers(ui: &mut Ui, view: &View, part: Part, drafts: &mut Drafts, actions: &m
 
 /// A button that does one action.
 fn act(ui: &mut Ui, text: &str, action: Action, actions: &mut Vec<Action>) {
-    if ui.button(text).clicked() {
+    let button = ui.button(text);
+    take_focus(&button);
+    if button.clicked() {
         actions.push(action);
     }
 }

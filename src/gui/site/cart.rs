@@ -2,10 +2,11 @@
 
 use super::canvas::{Canvas, around, on_curve};
 use super::layout::{self, CART};
+use crate::gui::part::opening_label;
 use crate::gui::theme::Palette;
 use crate::gui::view::View;
 use crate::kit::{Hose, HoseEnd};
-use crate::words::Reading;
+use crate::words::{GaugePlace, Reading};
 use eframe::egui::{Align2, Color32, Rect, pos2};
 
 /// The colour of a hose, by the trade's custom.
@@ -35,13 +36,13 @@ fn curve(hose: Hose, end: Option<HoseEnd>) -> [(f32, f32); 4] {
         Some(HoseEnd::SuctionPort | HoseEnd::LiquidPort) => {
             // Out to its own side of the manifold, then up to the port from below.
             let side = match hose {
-                Hose::Low => -150.0,
-                Hose::Centre => 190.0,
-                Hose::High => 110.0,
+                Hose::Low => -1.0,
+                Hose::Centre => 1.3,
+                Hose::High => 1.0,
             };
             (
-                (start.0 + side, start.1 + 90.0),
-                (tip.0 + 0.35 * side, tip.1 + 120.0),
+                (start.0 + 190.0 * side, start.1 + 96.0),
+                (tip.0 + 90.0 * side, tip.1 + 190.0),
             )
         }
         Some(_) => {
@@ -54,7 +55,11 @@ fn curve(hose: Hose, end: Option<HoseEnd>) -> [(f32, f32); 4] {
 
 /// The middle of a hose, where its letter stands and where it can be pointed at.
 pub fn hose_middle(hose: Hose, end: Option<HoseEnd>) -> (f32, f32) {
-    let at = if end.is_some() { 0.5 } else { 0.9 };
+    let at = match end {
+        None => 0.9,
+        Some(HoseEnd::SuctionPort | HoseEnd::LiquidPort) => 0.84,
+        Some(_) => 0.5,
+    };
     on_curve(curve(hose, end), at)
 }
 
@@ -132,8 +137,8 @@ pub fn manifold(canvas: &Canvas, view: &View) {
         );
     }
     for (hose, face, x) in [
-        (Hose::Low, Reading::LowGauge, 328.0),
-        (Hose::High, Reading::HighGauge, 424.0),
+        (Hose::Low, Reading::LowGauge, 318.0),
+        (Hose::High, Reading::HighGauge, 434.0),
     ] {
         let colour = hose_colour(palette, hose);
         canvas.circle(x, 482.0, 38.0, palette.raised, canvas.stroke(4.0, colour));
@@ -150,17 +155,23 @@ pub fn manifold(canvas: &Canvas, view: &View) {
             palette.ink,
         );
     }
-    for (hose, x, inner) in [(Hose::Low, 276.0, 294.0), (Hose::High, 476.0, 458.0)] {
+    for (hose, x, inner, beside) in [
+        (Hose::Low, 276.0, 294.0, -20.0),
+        (Hose::High, 476.0, 458.0, 20.0),
+    ] {
         canvas.line(
             &[(inner, 538.0), (x, 538.0)],
             canvas.stroke(5.0, palette.metal),
         );
-        hand_valve(
-            canvas,
-            x,
-            hose_colour(palette, hose),
-            view.hand_valve(hose).unwrap_or(0.0),
-        );
+        let open = view.hand_valve(hose).unwrap_or(0.0);
+        hand_valve(canvas, x, hose_colour(palette, hose), open);
+        let align = if beside < 0.0 {
+            Align2::RIGHT_BOTTOM
+        } else {
+            Align2::LEFT_BOTTOM
+        };
+        let word = opening_label(open);
+        canvas.text(x + beside, 528.0, align, 13.0, &word, palette.ink);
     }
 }
 
@@ -174,12 +185,6 @@ fn hand_valve(canvas: &Canvas, x: f32, colour: Color32, open: f64) {
         &[(x - dx, 538.0 - dy), (x + dx, 538.0 + dy)],
         canvas.ink(3.0),
     );
-    let word = if open <= 0.0 {
-        "shut".into()
-    } else {
-        format!("{:.0} %", open * 100.0)
-    };
-    canvas.caption(x, 566.0, &word);
 }
 
 fn pump(canvas: &Canvas, view: &View) {
@@ -242,6 +247,9 @@ pub fn micron_gauge(canvas: &Canvas, view: &View) {
     let palette = canvas.palette;
     let (place, valve_open, ruined) = view.micron_gauge();
     let (x, y) = layout::micron_gauge(place);
+    if place == GaugePlace::Manifold {
+        canvas.line(&[(x, y), (x, 522.0)], canvas.stroke(4.0, palette.copper));
+    }
     canvas.rect(
         around(x, y, 54.0, 40.0),
         5.0,

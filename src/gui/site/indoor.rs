@@ -29,29 +29,22 @@ pub fn draw(canvas: &Canvas, view: &View) {
     thermostat(canvas, view);
 }
 
+/// The two ducts, with an arrow for the way of the air.
 fn ducts(canvas: &Canvas) {
-    let palette = canvas.palette;
-    for (top, bottom, word, tip) in [
-        (48.0, 84.0, "supply", 1034.0),
-        (316.0, 390.0, "return", 964.0),
-    ] {
-        canvas.line(&[(960.0, top), (1034.0, top)], canvas.ink(1.5));
-        canvas.line(&[(960.0, bottom), (1034.0, bottom)], canvas.ink(1.5));
+    for (top, bottom, word, way) in [(46.0, 86.0, "supply", 1.0), (314.0, 392.0, "return", -1.0)] {
+        for y in [top, bottom] {
+            canvas.line(&[(960.0, y), (1064.0, y)], canvas.ink(1.5));
+        }
         let middle = 0.5 * (top + bottom);
-        let tail = if tip > 1000.0 { 1012.0 } else { 978.0 };
-        let head = if tip > 1000.0 { -8.0 } else { 8.0 };
-        let _ = tail;
+        let (tail, tip) = (1056.0 - 8.0 * way, 1056.0 + 8.0 * way);
+        let barb = tip - 7.0 * way;
+        canvas.line(&[(tail, middle), (tip, middle)], canvas.ink(1.5));
         canvas.line(
-            &[
-                (tip + head, middle - 6.0),
-                (tip, middle),
-                (tip + head, middle + 6.0),
-            ],
+            &[(barb, middle - 6.0), (tip, middle), (barb, middle + 6.0)],
             canvas.ink(1.5),
         );
-        canvas.caption(998.0, top - 10.0, word);
+        canvas.caption(1012.0, top - 11.0, word);
     }
-    let _ = palette;
 }
 
 fn metering(canvas: &Canvas, y: f32) {
@@ -159,6 +152,8 @@ pub fn lines(canvas: &Canvas, view: &View) {
         (reach(to) - gap(to), suction),
     ];
     canvas.line(&ends, thick);
+    canvas.caption(514.0, liquid + 18.0, "liquid line");
+    canvas.caption(604.0, suction + 20.0, "suction line");
     drier(canvas, view, liquid);
     for joint in Joint::ALL {
         flare(canvas, view, joint);
@@ -203,7 +198,7 @@ fn drier(canvas: &Canvas, view: &View, y: f32) {
         ],
         canvas.ink(2.5),
     );
-    canvas.caption(610.0, y + 34.0, "filter drier");
+    canvas.caption(612.0, y + 34.0, "filter drier");
 }
 
 fn flare(canvas: &Canvas, view: &View, joint: Joint) {
@@ -356,12 +351,13 @@ pub fn thermometers(canvas: &Canvas, view: &View) {
     }
 }
 
+/// Where the reading stands beside its pad: alignment and distance.
 const fn label_side(place: ThermometerPlace) -> (Align2, f32, f32) {
     match place {
         ThermometerPlace::ReturnAir
         | ThermometerPlace::ReturnWetBulb
-        | ThermometerPlace::SupplyAir => (Align2::CENTER_BOTTOM, 0.0, -11.0),
-        ThermometerPlace::OutdoorAir => (Align2::LEFT_BOTTOM, -14.0, -14.0),
+        | ThermometerPlace::SupplyAir => (Align2::LEFT_CENTER, 13.0, 0.0),
+        ThermometerPlace::OutdoorAir => (Align2::CENTER_TOP, 0.0, 13.0),
         _ => (Align2::CENTER_BOTTOM, 0.0, -16.0),
     }
 }

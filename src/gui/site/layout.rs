@@ -9,8 +9,8 @@ use eframe::egui::{Rect, pos2};
 
 /// The sheet.
 pub const SHEET: Rect = Rect {
-    min: pos2(0.0, 0.0),
-    max: pos2(1040.0, 640.0),
+    min: pos2(-34.0, 0.0),
+    max: pos2(1074.0, 640.0),
 };
 
 /// The outdoor unit's cabinet.
@@ -65,10 +65,10 @@ pub const fn place(place: ThermometerPlace) -> (f32, f32) {
         ThermometerPlace::LiquidLine => (464.0, line_y(Line::Liquid)),
         ThermometerPlace::AfterDrier => (706.0, line_y(Line::Liquid)),
         ThermometerPlace::DischargeLine => (110.0, 292.0),
-        ThermometerPlace::OutdoorAir => (18.0, 232.0),
-        ThermometerPlace::ReturnAir => (990.0, 330.0),
-        ThermometerPlace::ReturnWetBulb => (990.0, 372.0),
-        ThermometerPlace::SupplyAir => (990.0, 64.0),
+        ThermometerPlace::OutdoorAir => (4.0, 232.0),
+        ThermometerPlace::ReturnAir => (980.0, 334.0),
+        ThermometerPlace::ReturnWetBulb => (980.0, 371.0),
+        ThermometerPlace::SupplyAir => (980.0, 66.0),
     }
 }
 
@@ -119,7 +119,7 @@ pub const fn micron_gauge(place: GaugePlace) -> (f32, f32) {
     match place {
         GaugePlace::Cart => (228.0, 580.0),
         GaugePlace::Pump => (206.0, 494.0),
-        GaugePlace::Manifold => (486.0, 504.0),
+        GaugePlace::Manifold => (376.0, 448.0),
         GaugePlace::SuctionPort => (VALVES - 46.0, line_y(Line::Suction) + 92.0),
         GaugePlace::LiquidPort => (VALVES + 52.0, line_y(Line::Liquid) + 52.0),
     }

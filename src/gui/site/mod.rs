@@ -12,8 +12,9 @@ pub use cart::{hose_colour, hose_letter};
 use super::part::Part;
 use super::theme::Palette;
 use super::view::View;
+use super::widgets::ask_for_focus;
 use canvas::Canvas;
-use eframe::egui::{Role, Sense, Ui, WidgetInfo};
+use eframe::egui::{Key, PointerButton, Role, Sense, Ui, WidgetInfo};
 
 /// Draws the site and lets a part be chosen.
 pub fn site_ui(ui: &mut Ui, view: &View, chosen: &mut Option<Part>) {
@@ -62,6 +63,14 @@ fn part_ui(ui: &Ui, canvas: &Canvas, view: &View, part: Part, chosen: &mut Optio
     response.widget_info(|| WidgetInfo::selected(Role::Button, true, is_chosen, &name));
     if response.clicked() || response.gained_focus() {
         *chosen = Some(part);
+    }
+    // Enter on a part leads to what can be done to it, Escape back to the part.
+    if response.clicked() && !response.clicked_by(PointerButton::Primary) {
+        ask_for_focus(ui.ctx());
+        ui.request_repaint();
+    }
+    if is_chosen && ui.input(|input| input.key_pressed(Key::Escape)) {
+        response.request_focus();
     }
     if is_chosen || response.has_focus() {
         canvas.mark(area, canvas.palette.accent, 2.5);

@@ -165,11 +165,6 @@ pub fn valve(canvas: &Canvas, view: &View, line: Line) {
     canvas.polygon(&body, palette.metal, canvas.ink(1.5));
     stem(canvas, &look, y);
     port(canvas, &look, y);
-    let letter = match line {
-        Line::Liquid => "liquid",
-        Line::Suction => "suction",
-    };
-    canvas.text(VALVES, y, Align2::CENTER_CENTER, 11.0, letter, palette.ink);
 }
 
 /// The stem rises out of its neck as it is opened; the scale beside it has the two seats.
@@ -245,7 +240,7 @@ fn port(canvas: &Canvas, look: &ValveLook, y: f32) {
 pub fn ground(canvas: &Canvas) {
     let palette = canvas.palette;
     canvas.line(
-        &[(10.0, 404.0), (1030.0, 404.0)],
+        &[(-24.0, 404.0), (1064.0, 404.0)],
         canvas.stroke(1.5, palette.faint),
     );
     canvas.dashed(

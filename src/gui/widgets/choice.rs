@@ -1,5 +1,6 @@
 //! A list to choose one of.
 
+use super::take_focus;
 use eframe::egui::{ComboBox, Ui};
 
 /// Shows the list under its label; gives what was chosen anew.
@@ -11,7 +12,7 @@ pub fn choice<T: Copy + PartialEq>(
     name: impl Fn(T) -> &'static str,
 ) -> Option<T> {
     let mut chosen = None;
-    ComboBox::from_label(label)
+    let list = ComboBox::from_label(label)
         .selected_text(now.map_or("choose", &name))
         .width(150.0)
         .show_ui(ui, |ui| {
@@ -21,5 +22,6 @@ pub fn choice<T: Copy + PartialEq>(
                 }
             }
         });
+    take_focus(&list.response);
     chosen.filter(|&item| now != Some(item))
 }
