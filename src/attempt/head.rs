@@ -8,11 +8,16 @@ use serde::{Serialize, de::DeserializeOwned};
 /// The first words of every journal; the version of the format follows.
 const MAGIC: &str = "coldbench attempt";
 
+/// SHA-256 over the sources and data of this program that decide what a job does.
+const PROGRAM_DIGEST: &str = env!("COLDBENCH_PROGRAM_DIGEST");
+
 /// The head of a journal.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct Head {
     /// The version of the program that recorded it.
     pub program: String,
+    /// SHA-256 over the sources and data of that program that decide what a job does.
+    pub program_digest: String,
     /// The short name of the scenario.
     pub scenario: String,
     /// Where the scenario's file was found; a hint only, the digest decides.
@@ -31,12 +36,13 @@ pub struct Head {
 
 impl Head {
     /// The lines of a head.
-    pub(super) const LINES: usize = 9;
+    pub(super) const LINES: usize = 10;
 
     /// The head of an attempt that begins.
     pub(super) fn new(scenario: &Scenario, path: &str, who: &str) -> Self {
         Self {
             program: env!("CARGO_PKG_VERSION").to_owned(),
+            program_digest: PROGRAM_DIGEST.to_owned(),
             scenario: scenario.name.clone(),
             path: path.to_owned(),
             scenario_digest: scenario.digest.clone(),
@@ -47,11 +53,17 @@ impl Head {
         }
     }
 
+    /// Whether this very program recorded it, as far as that decides what a job does.
+    pub fn is_of_this_program(&self) -> bool {
+        self.program_digest == PROGRAM_DIGEST
+    }
+
     /// Its lines as text.
     pub(super) fn lines(&self) -> [String; Self::LINES] {
         [
             format!("{MAGIC} {FORMAT}"),
             field("program", &self.program),
+            field("program-digest", &self.program_digest),
             field("scenario", &self.scenario),
             field("path", &self.path),
             field("scenario-digest", &self.scenario_digest),
@@ -78,13 +90,14 @@ impl Head {
         }
         Ok(Self {
             program: value(line(2)?, 2, "program")?,
-            scenario: value(line(3)?, 3, "scenario")?,
-            path: value(line(4)?, 4, "path")?,
-            scenario_digest: value(line(5)?, 5, "scenario-digest")?,
-            unit: value(line(6)?, 6, "unit")?,
-            unit_digest: value(line(7)?, 7, "unit-digest")?,
-            seed: value(line(8)?, 8, "seed")?,
-            who: value(line(9)?, 9, "who")?,
+            program_digest: value(line(3)?, 3, "program-digest")?,
+            scenario: value(line(4)?, 4, "scenario")?,
+            path: value(line(5)?, 5, "path")?,
+            scenario_digest: value(line(6)?, 6, "scenario-digest")?,
+            unit: value(line(7)?, 7, "unit")?,
+            unit_digest: value(line(8)?, 8, "unit-digest")?,
+            seed: value(line(9)?, 9, "seed")?,
+            who: value(line(10)?, 10, "who")?,
         })
     }
 }
@@ -95,6 +108,6 @@ fn field<T: Serialize + ?Sized>(key: &str, value: &T) -> String {
 
 fn value<T: DeserializeOwned>(line: &str, number: usize, key: &str) -> Result<T, (usize, String)> {
     line.strip_prefix(key)
-        .and_then(|value| ron::from_str(value.trim()).ok())
+        .and_then(|value| ron::from_str(value.strip_prefix(' ')?).ok())
         .ok_or_else(|| (number, format!("here must stand `{key}` with its value")))
 }

@@ -93,3 +93,94 @@ impl Entry {
         }
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::units::{Fraction, GaugePressure, Torque};
+    use crate::words::{
+        Arrow, Diagnosis, DisconnectMove, Hose, HoseEnd, Joint, Level, Line as Pipe, SheetField,
+        Spot, ThermostatCall,
+    };
+
+    #[test]
+    fn an_action_comes_back_from_its_text_to_the_last_bit() {
+        let third = 1.0 / 3.0;
+        let joint = Joint::DrierInlet;
+        let actions = [
+            Action::Protect(true),
+            Action::Thermostat(ThermostatCall::Cool),
+            Action::Disconnect(DisconnectMove::LockAndTag),
+            Action::VerifyDead,
+            Action::Stem {
+                line: Pipe::Suction,
+                open: Fraction::clamped(0.1 + 0.2),
+            },
+            Action::Connect {
+                hose: Hose::Centre,
+                to: HoseEnd::OpenAir,
+            },
+            Action::SetRegulator(GaugePressure::from_psig(150.0)),
+            Action::MakeUp {
+                joint,
+                torque: Torque::from_foot_pounds(third),
+            },
+            Action::Sniff(Spot::Joint(joint)),
+            Action::FitDrier(Arrow::TowardOutdoor),
+            Action::Write {
+                field: SheetField::Vacuum,
+                value: Level::Microns(1e-310 * third),
+            },
+            Action::Write {
+                field: SheetField::Vacuum,
+                value: Level::Microns(f64::NEG_INFINITY),
+            },
+            Action::Write {
+                field: SheetField::Vacuum,
+                value: Level::Plain(-0.0),
+            },
+            Action::Diagnose(Diagnosis {
+                fault: None,
+                at: Some(Spot::IndoorCoil),
+            }),
+            Action::HandBack,
+        ];
+        for action in actions {
+            let entry = Entry::Do(action);
+            assert_eq!(Entry::parse(&entry.to_string()), Ok(entry));
+        }
+    }
+
+    #[test]
+    fn not_a_number_comes_back_as_such() {
+        let action = Action::Write {
+            field: SheetField::Vacuum,
+            value: Level::Plain(f64::NAN),
+        };
+        let text = Entry::Do(action).to_string();
+        let again = Entry::parse(&text).unwrap();
+        assert_eq!(again.to_string(), text);
+    }
+
+    #[test]
+    fn a_line_comes_back_from_its_text() {
+        let line = Line {
+            tick: 731,
+            digest: 0xfe,
+            entry: Entry::Refused("two  blanks, a \"quote\",\na new line".to_owned()),
+        };
+        assert!(!line.to_string().contains('\n'));
+        assert_eq!(Line::parse(&line.to_string()), Ok(line));
+        for wrong in [
+            "",
+            "7",
+            "7  0",
+            "x  0  mark",
+            "7  0  sing",
+            "7  0  mark 2",
+            "7  0  do Sing",
+        ] {
+            assert!(Line::parse(wrong).is_err(), "{wrong}");
+        }
+    }
+}

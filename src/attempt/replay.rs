@@ -48,8 +48,22 @@ pub enum ReplayError {
         recorded: String,
     },
     /// The chain is whole, and the physics go another way.
-    #[error("line {line}: not genuine: at tick {tick} {why} (recorded by version {program})")]
+    #[error("line {line}: not genuine: at tick {tick} {why}")]
     Diverged {
+        /// The line of the journal, counted from 1.
+        line: usize,
+        /// The tick.
+        tick: u64,
+        /// What does not agree.
+        why: String,
+    },
+    /// The chain is whole, and the physics of this program go another way than those of the
+    /// program that recorded it. Only that program can tell whether it is genuine.
+    #[error(
+        "line {line}: recorded by another program, version {program}: at tick {tick} {why}; \
+         replay it with the program that recorded it"
+    )]
+    OtherProgram {
         /// The line of the journal, counted from 1.
         line: usize,
         /// The tick.
@@ -73,7 +87,9 @@ impl ReplayError {
     /// The line of the journal that is wrong, counted from 1.
     pub const fn line(&self) -> Option<usize> {
         match self {
-            Self::NotGenuine(NotGenuine { line, .. }) | Self::Diverged { line, .. } => Some(*line),
+            Self::NotGenuine(NotGenuine { line, .. })
+            | Self::Diverged { line, .. }
+            | Self::OtherProgram { line, .. } => Some(*line),
             _ => None,
         }
     }
@@ -160,6 +176,14 @@ impl Run {
                 });
             }
         }
+        // Both stand in the scenario as well, so they can only agree.
+        if head.unit != scenario.file.unit || head.seed != scenario.file.seed {
+            return Err(NotGenuine {
+                line: Head::LINES,
+                why: "unit or seed in the head are not the scenario's".to_owned(),
+            }
+            .into());
+        }
         Ok(Self {
             job: Job::new(&scenario),
             scenario,
@@ -177,12 +201,7 @@ impl Run {
     ) -> Result<(), ReplayError> {
         for (index, line) in journal.lines.iter().enumerate() {
             self.line(line, observer)
-                .map_err(|why| ReplayError::Diverged {
-                    line: Journal::number(index),
-                    tick: line.tick,
-                    why,
-                    program: journal.head.program.clone(),
-                })?;
+                .map_err(|why| strayed(&journal.head, Journal::number(index), line.tick, why))?;
         }
         Ok(())
     }
@@ -223,6 +242,20 @@ impl Run {
                 Ok(())
             }
             (_, Some(why)) => Err(format!("the job refused what was done before: {why}")),
+        }
+    }
+}
+
+/// What it means that a replay strayed from its journal.
+fn strayed(head: &Head, line: usize, tick: u64, why: String) -> ReplayError {
+    if head.is_of_this_program() {
+        ReplayError::Diverged { line, tick, why }
+    } else {
+        ReplayError::OtherProgram {
+            line,
+            tick,
+            why,
+            program: head.program.clone(),
         }
     }
 }

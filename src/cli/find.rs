@@ -29,6 +29,19 @@ pub(super) fn scenario(name: &str) -> anyhow::Result<Found> {
     Ok(Found { scenario, source })
 }
 
+/// The scenario of a name or a path, or a unit alone by the name of a shipped one or by its file.
+pub(super) fn scenario_or_unit(name: &str) -> anyhow::Result<Scenario> {
+    if let Some(unit) = Scenario::of_shipped_unit(name) {
+        return Ok(unit);
+    }
+    let path = Path::new(name);
+    // A unit's file shows what it is by its nameplate.
+    if std::fs::read_to_string(path).is_ok_and(|text| text.contains("nameplate:")) {
+        return Scenario::of_unit_file(path).map_err(|wrong| anyhow!(all(&wrong)));
+    }
+    scenario(name).map(|found| found.scenario)
+}
+
 /// The scenario of an attempt: the one given, else the shipped one that was used, else the file
 /// that its head names.
 pub(super) fn of_attempt(head: &Head, given: Option<&str>) -> Result<Scenario, String> {

@@ -12,7 +12,7 @@ mod judged;
 mod mark;
 mod perform;
 mod replay;
-//mod settle;
+mod settle;
 mod table;
 mod trace;
 
@@ -42,7 +42,7 @@ pub enum Command {
     /// Check scenarios, procedures, units and attempts: every error with its line and a hint.
     Check(check::Check),
     /// Run a unit to a steady state and print what the instruments will read and what is true.
-    //Settle(settle::Settle),
+    Settle(settle::Settle),
     /// Do a written procedure without a window, record the attempt, and mark it.
     Perform(perform::Perform),
     /// Prove that an attempt is genuine, and print its course.
@@ -58,7 +58,7 @@ impl Command {
     pub fn run(&self) -> anyhow::Result<Answer> {
         match self {
             Self::Check(check) => check.run(),
-            //Self::Settle(settle) => settle.run(),
+            Self::Settle(settle) => settle.run(),
             Self::Perform(perform) => perform.run(),
             Self::Replay(replay) => replay.run(),
             Self::Mark(mark) => mark.run(),

@@ -5,7 +5,7 @@ use super::find::{self, Found};
 use super::judged::Judged;
 use crate::attempt::Recorder;
 use crate::job::procedure::{CourseLine, Performance, Procedure};
-use anyhow::{Context, anyhow};
+use anyhow::{Context, anyhow, bail};
 use serde_json::{Map, Value, json};
 use std::path::{Path, PathBuf};
 
@@ -97,6 +97,10 @@ pub(super) fn right_procedure(scenario: &str) -> anyhow::Result<Procedure> {
 fn procedure(name: &str) -> anyhow::Result<Procedure> {
     if let Some(procedure) = Procedure::shipped(name) {
         return Ok(procedure);
+    }
+    if !Path::new(name).exists() {
+        let known = Procedure::shipped_names().collect::<Vec<_>>().join(", ");
+        bail!("`{name}` is neither a file nor a procedure that comes with the program: {known}");
     }
     Procedure::load(Path::new(name)).map_err(|wrong| anyhow!(find::all(&wrong)))
 }

@@ -5,4 +5,12 @@
 //! people ask, such as [`refrigerant::Refrigerant::saturation`], take the quantity newtypes.
 
 pub mod gas;
+pub mod moist_air;
 pub mod refrigerant;
+pub mod water;
+
+/// `x` held between two bounds; not a number gives the lower one, where `clamp` would keep it.
+#[inline]
+const fn within(x: f64, low: f64, high: f64) -> f64 {
+    if x > low { x.min(high) } else { low }
+}

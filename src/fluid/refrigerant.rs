@@ -14,6 +14,7 @@
 
 use std::sync::OnceLock;
 
+use super::within;
 use crate::units::{GaugePressure, Pressure, Temperature};
 
 /// How many columns a table has.
@@ -121,16 +122,32 @@ pub struct Refrigerant {
 /// The tables inside the program.
 const TABLES: [(&str, &[u8]); NAMES.len()] = [
     (
-        "R-22",
+        NAMES[0],
         include_bytes!("../../assets/refrigerants/r22.table"),
     ),
     (
-        "R-410A",
+        NAMES[1],
         include_bytes!("../../assets/refrigerants/r410a.table"),
+    ),
+    (
+        NAMES[2],
+        include_bytes!("../../assets/refrigerants/r32.table"),
+    ),
+    (
+        NAMES[3],
+        include_bytes!("../../assets/refrigerants/r454b.table"),
+    ),
+    (
+        NAMES[4],
+        include_bytes!("../../assets/refrigerants/r134a.table"),
+    ),
+    (
+        NAMES[5],
+        include_bytes!("../../assets/refrigerants/r407c.table"),
     ),
 ];
 
-const NAMES: [&str; 2] = ["R-22", "R-410A"];
+const NAMES: [&str; 6] = ["R-22", "R-410A", "R-32", "R-454B", "R-134a", "R-407C"];
 
 impl Refrigerant {
     /// The refrigerant of this name, such as `R-22`.
@@ -219,8 +236,10 @@ impl Refrigerant {
         self.critical_pressure
     }
 
-    /// Temperature of the last saturation row, K, 3 K under the critical one: above it there is
-    /// no liquid, the vapour goes on, and the liquid columns only keep a reader on its feet.
+    /// Temperature of the last saturation row, K: 4.75 K under the critical one, R-454B 20 K.
+    ///
+    /// Above it there is no liquid: the vapour goes on, the pressures rise in a straight line and
+    /// the other saturation columns stay as they are, which keeps a search on its feet.
     pub fn hottest(&self) -> f64 {
         self.hottest
     }
@@ -240,13 +259,7 @@ impl Refrigerant {
     /// The row at or below `t`, and how far `t` is towards the next, 0 to 1.
     #[inline]
     fn cell(&self, t: f64) -> (usize, f64) {
-        let place = (t - self.coldest) * self.per_kelvin;
-        // So written, not a number falls on the first row.
-        let place = if place > 0.0 {
-            place.min(self.top)
-        } else {
-            0.0
-        };
+        let place = within((t - self.coldest) * self.per_kelvin, 0.0, self.top);
         let row = place as usize;
         (row, place - row as f64)
     }
@@ -316,12 +329,7 @@ impl Refrigerant {
             .partition_point(|&row| row <= p)
             .clamp(1, column.len() - 1);
         let (low, high) = (column[above - 1], column[above]);
-        // Written so that not a number falls on the cold end.
-        let part = if p > low {
-            ((p - low) / (high - low)).min(1.0)
-        } else {
-            0.0
-        };
+        let part = within((p - low) / (high - low), 0.0, 1.0);
         self.coldest + ((above - 1) as f64 + part) / self.per_kelvin
     }
 
@@ -347,16 +355,17 @@ impl Refrigerant {
 
     /// Density of the vapour at `p`, `t` from the curves at `t`, by Newton from an ideal gas.
     fn density_in(&self, curves: &Curves, p: f64, t: f64) -> f64 {
-        let rt = self.gas_constant * t.max(self.coldest);
+        let rt = self.gas_constant * within(t, self.coldest, 1e4);
         let &Curves { b, c, .. } = curves;
-        let p = p.max(0.0);
+        let p = within(p, 0.0, 1e9);
         let mut rho = p / rt;
         for _ in 0..16 {
             let excess = rho * rt * (1.0 + b * rho + c * rho * rho) - p;
             // Beyond the dew line the isotherm flattens: there the floor keeps the search bounded.
             let slope = (rt * (1.0 + 2.0 * b * rho + 3.0 * c * rho * rho)).max(0.15 * rt);
             let step = excess / slope;
-            rho = (rho - step).max(0.0);
+            // A vapour is never denser than its liquid.
+            rho = within(rho - step, 0.0, curves.rho_l);
             if step.abs() <= 1e-10 * rho {
                 break;
             }
@@ -384,18 +393,43 @@ impl Refrigerant {
     /// `guess` starts the search, K; near the answer it takes two or three rounds.
     pub fn vapour_temperature_from_enthalpy(&self, p: f64, h: f64, guess: f64) -> f64 {
         let end = self.coldest + self.top / self.per_kelvin;
-        let mut t = guess.max(self.coldest).min(end);
+        let mut t = within(guess, self.coldest, end);
         for _ in 0..24 {
-            let here = self.vapour_enthalpy(p, t);
+            let (curves, slopes) = self.at_with_slopes(t);
+            let rho = self.density_in(&curves, p, t);
+            let here = self.enthalpy_in(&curves, t, rho);
             // A vapour's specific heat is above 400 J/(kg K); the floor keeps the step bounded.
-            let slope = ((self.vapour_enthalpy(p, t + 0.25) - here) * 4.0).max(400.0);
+            let slope = self.specific_heat_in(&curves, &slopes, t, rho).max(400.0);
             let step = ((h - here) / slope).clamp(-30.0, 30.0);
-            t = (t + step).max(self.coldest).min(end);
-            if step.abs() < 1e-7 {
+            t = within(t + step, self.coldest, end);
+            if step.abs() < 1e-6 {
                 break;
             }
         }
         t
+    }
+
+    /// Specific heat of the vapour at constant pressure, J/(kg K): the exact slope of
+    /// [`Self::vapour_enthalpy`], from the curves and slopes at `t` and the density.
+    fn specific_heat_in(&self, curves: &Curves, slopes: &Curves, t: f64, rho: f64) -> f64 {
+        let r = self.gas_constant;
+        let &Curves { b, c, db, dc, .. } = curves;
+        let z = 1.0 + b * rho + c * rho * rho;
+        let z_slope = slopes.b * rho + slopes.c * rho * rho;
+        let h_by_t = slopes.u0
+            - 2.0 * r * t * (db * rho + 0.5 * dc * rho * rho)
+            - r * t * t * (slopes.db * rho + 0.5 * slopes.dc * rho * rho)
+            + r * (z + t * z_slope);
+        let h_by_rho = r * t * (b + 2.0 * c * rho) - r * t * t * (db + dc * rho);
+        let p_by_t = rho * r * (z + t * z_slope);
+        let p_by_rho = (r * t * (1.0 + 2.0 * b * rho + 3.0 * c * rho * rho)).max(0.15 * r * t);
+        h_by_t - h_by_rho * p_by_t / p_by_rho
+    }
+
+    /// Specific heat of the vapour at constant pressure at `p`, Pa, and `t`, K. J/(kg K).
+    pub fn vapour_specific_heat(&self, p: f64, t: f64) -> f64 {
+        let (curves, slopes) = self.at_with_slopes(t);
+        self.specific_heat_in(&curves, &slopes, t, self.density_in(&curves, p, t))
     }
 
     /// Enthalpy of liquid at `t`, K, under `p`, Pa, at or above its bubble pressure. J/kg.
@@ -440,7 +474,7 @@ mod tests {
         for name in Refrigerant::names() {
             let refrigerant = Refrigerant::named(name).expect(name);
             assert_eq!(refrigerant.name(), *name);
-            assert!(refrigerant.hottest() > refrigerant.critical_temperature() - 3.5);
+            assert!(refrigerant.hottest() < refrigerant.critical_temperature());
         }
         assert!(Refrigerant::named("R-0").is_none());
     }

@@ -1,8 +1,10 @@
-//! Settling: a unit run to its steady state, and what is read and true there.
+//! Running a unit to a steady state, to know what its instruments will read.
 
-use crate::plant::{Fault, FaultKind};
+use super::{Job, TICK, TICKS_PER_SECOND};
+use crate::plant::{Fault, FaultKind, Place, ThermostatCall};
 use crate::scenario::Scenario;
-use crate::units::{Fraction, Temperature};
+use crate::units::{ATMOSPHERE, Fraction, PSI, Power, Temperature};
+use crate::words::Action;
 use serde::Serialize;
 
 /// What is to be other than the scenario says.
@@ -52,18 +54,18 @@ impl Overrides {
     }
 }
 
-/// A unit at its steady state, in the units of the trade that the names say.
+/// A steady state, in the units that a technician reads.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize)]
 pub struct Settled {
-    /// Pressure at the suction valve's port, psig.
+    /// Pressure in the suction line at its service valve, psig.
     pub suction_psig: f64,
-    /// Pressure at the liquid valve's port, psig.
+    /// Pressure in the liquid line at its service valve, psig.
     pub liquid_psig: f64,
     /// Pressure at the compressor's discharge, psig.
     pub discharge_psig: f64,
-    /// Saturation temperature in the indoor coil, °F.
+    /// Dew temperature at the suction valve's pressure, °F.
     pub evaporating_f: f64,
-    /// Saturation temperature in the outdoor coil, °F.
+    /// Dew temperature at the condenser's pressure, °F.
     pub condensing_f: f64,
     /// Superheat at the suction valve, °F.
     pub superheat_f: f64,
@@ -71,26 +73,103 @@ pub struct Settled {
     pub coil_superheat_f: f64,
     /// Subcooling at the liquid valve, °F.
     pub subcooling_f: f64,
-    /// Temperature of the discharge line, °F.
+    /// Discharge gas, °F.
     pub discharge_f: f64,
-    /// What the outdoor air gains over its coil, °F.
+    /// Rise of the air through the outdoor coil, °F.
     pub condenser_air_rise_f: f64,
-    /// What the indoor air loses over its coil, °F.
+    /// Drop of the air through the indoor coil, °F.
     pub evaporator_air_drop_f: f64,
-    /// Cooling of the indoor air, sensible and latent, Btu/h.
+    /// Cooling of the room, less the blower's heat, Btu/h.
     pub capacity_btu_h: f64,
-    /// Electric power of compressor and fans, W.
+    /// Electric power with both fans, W.
     pub power_w: f64,
     /// Electric power of the compressor, W.
     pub compressor_w: f64,
     /// Current of the compressor, A.
     pub compressor_amps: f64,
-    /// Refrigerant flow, kg/h.
+    /// Refrigerant through the compressor, kg/h.
     pub flow_kg_h: f64,
     /// Refrigerant in the unit, kg.
     pub charge_kg: f64,
-    /// Simulated time that it took, s.
+    /// The time that was simulated, s.
     pub simulated_s: f64,
-    /// Whether it came to rest; else this is where it was when the time was up.
+    /// Whether it had become steady; otherwise this is the last moment.
     pub settled: bool,
+}
+
+/// The least time a unit runs before it can be called steady, s.
+const LEAST: u64 = 600;
+/// The most time it is given, s.
+const MOST: u64 = 3 * 3600;
+/// The distance of two looks, s.
+const LOOK: u64 = 60;
+
+/// Runs a scenario's unit, with some things overridden, on cooling until nothing that can be read
+/// moves any more.
+///
+/// Steady: over a minute pressures move less than 0.01 psi and temperatures less than 0.01 °F.
+pub fn settle(scenario: &Scenario, overrides: &Overrides) -> Settled {
+    let mut job = Job::new(&overrides.put_into(scenario));
+    job.apply(Action::Thermostat(ThermostatCall::Cool)).expect("a thermostat is never refused");
+    let mut before = signs(&job);
+    let mut steady = false;
+    while !steady && job.now() < MOST * TICKS_PER_SECOND {
+        for _ in 0..LOOK * TICKS_PER_SECOND {
+            job.tick();
+        }
+        let now = signs(&job);
+        let moved = before.iter().zip(now).any(|(b, n)| (n - b).abs() > 0.01);
+        steady = !moved && job.now() >= LEAST * TICKS_PER_SECOND;
+        before = now;
+    }
+    job.settled(steady)
+}
+
+/// What must stand still: pressures in psi, temperatures in °F.
+fn signs(job: &Job) -> [f64; 5] {
+    let pressure = |place: Place| job.plant.pressure(place) / PSI;
+    let temperature = |place: Place| job.plant.temperature(place) * 1.8;
+    [
+        pressure(Place::SuctionLine),
+        pressure(Place::LiquidLine),
+        temperature(Place::SuctionLine),
+        temperature(Place::LiquidLine),
+        temperature(Place::Discharge),
+    ]
+}
+
+impl Job {
+    /// What is true now, in the units that a technician reads.
+    pub fn settled(&self, settled: bool) -> Settled {
+        let plant = &self.plant;
+        let refrigerant = plant.refrigerant();
+        let operating = plant.operating();
+        let truth = self.truth();
+        let psig = |place: Place| (plant.pressure(place) - ATMOSPHERE) / PSI;
+        let dew = |place: Place| {
+            let dew = refrigerant.dew_temperature(plant.pressure(place));
+            Temperature::from_kelvin(dew).fahrenheit()
+        };
+        Settled {
+            suction_psig: psig(Place::SuctionLine),
+            liquid_psig: psig(Place::LiquidLine),
+            discharge_psig: psig(Place::Discharge),
+            evaporating_f: dew(Place::SuctionLine),
+            condensing_f: dew(Place::Condenser),
+            superheat_f: truth.superheat * 1.8,
+            coil_superheat_f: operating.coil_superheat * 1.8,
+            subcooling_f: truth.subcooling * 1.8,
+            discharge_f: Temperature::from_kelvin(plant.temperature(Place::Discharge)).fahrenheit(),
+            condenser_air_rise_f: (operating.outdoor_air_out - self.outdoor.t) * 1.8,
+            evaporator_air_drop_f: (self.indoor.t - operating.indoor_air_out) * 1.8,
+            capacity_btu_h: Power::from_watts(operating.net_capacity).btu_per_hour(),
+            power_w: operating.power,
+            compressor_w: operating.compressor_power,
+            compressor_amps: self.electrics.amps(operating.compressor_power),
+            flow_kg_h: operating.compressor_flow * 3600.0,
+            charge_kg: truth.charge,
+            simulated_s: self.tick as f64 * TICK,
+            settled,
+        }
+    }
 }

@@ -1,11 +1,23 @@
 //! What a replay yields for marking: what could be seen, second by second and at each action.
 
 use crate::job::{Entry, TICKS_PER_SECOND, Truth};
-use crate::plant::Spot;
+use crate::plant::{Line, Spot};
 use crate::words::{
     Action, Diagnosis, Finding, GaugePlace, Milestone, Quantity, Reading, SheetField, Shown, Status,
 };
 use std::collections::BTreeMap;
+
+/// How long the unit must run without a stop before its superheat can be judged, s.
+/// Chosen: 10 min (common practice: wait 10 to 15 min after any change).
+const RUN_IN: f64 = 600.0;
+
+/// What makes an earlier run prove nothing any more: the circuit is not the one that ran.
+const UNDOES_PROOF: [Milestone; 4] = [
+    Milestone::BrokeAnyJoint,
+    Milestone::CylinderOpened,
+    Milestone::FrontSeated(Line::Liquid),
+    Milestone::FrontSeated(Line::Suction),
+];
 
 /// Everything of a replay that a criterion can ask about.
 #[derive(Debug, Clone, Default)]
@@ -143,6 +155,30 @@ fn index(reading: Reading) -> usize {
 }
 
 impl Course {
+    /// Takes in an action that was carried out; `seen` is as things stood just after it.
+    pub fn acted(&mut self, tick: u64, action: Action, seen: Seen) {
+        if UNDOES_PROOF.iter().any(|m| m.is_reached_by(&action)) {
+            self.proof = None;
+        }
+        if Milestone::HandedBack.is_reached_by(&action) {
+            self.handed_back = Some(tick);
+        }
+        let action = Some(action);
+        self.moments.push(Moment { tick, action, seen });
+        self.end = tick;
+    }
+
+    /// Takes in that another second passed, and what is true inside then.
+    pub fn passed(&mut self, tick: u64, seen: Seen, truth: &Truth) {
+        if truth.running_for >= RUN_IN {
+            let truth = *truth;
+            self.proof = Some(Proof { tick, truth });
+        }
+        let action = None;
+        self.moments.push(Moment { tick, action, seen });
+        self.end = tick;
+    }
+
     /// The moments at which a milestone was reached, in order, each with its place in the course.
     pub fn reached(&self, milestone: Milestone) -> impl Iterator<Item = (usize, &Moment)> {
         self.moments.iter().enumerate().filter(move |(_, moment)| {

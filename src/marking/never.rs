@@ -1,9 +1,11 @@
-//! An event that must not happen, or add up to no more than a limit over the whole job.
+//! An event that must not happen, or come to no more than a limit over the whole job.
+//!
+//! Amounts are added up: grams, seconds, times. Pressures are not, the highest counts.
 
 use super::course::Course;
 use super::mark::{Evidence, Verdict};
 use super::phrases;
-use crate::words::{Finding, FindingKind, Level, Quantity};
+use crate::words::{Dimension, Finding, FindingKind, Level, Quantity};
 
 /// So many findings are quoted; the rest are counted.
 const QUOTED: usize = 6;
@@ -25,8 +27,14 @@ pub(super) fn judge(course: &Course, kind: FindingKind, up_to: Option<Level>) ->
     let Some(up_to) = up_to else {
         return Verdict::new(false, evidence);
     };
+    let sizes = found.iter().map(|finding| finding.size);
+    let (si, how) = if is_pressure(kind) {
+        (sizes.fold(f64::NEG_INFINITY, f64::max), "at the most")
+    } else {
+        (sizes.sum(), "in all")
+    };
     let sum = Quantity {
-        si: found.iter().map(|finding| finding.size).sum(),
+        si,
         dimension: kind.dimension(),
     };
     let limit = up_to.quantity();
@@ -34,11 +42,18 @@ pub(super) fn judge(course: &Course, kind: FindingKind, up_to: Option<Level>) ->
     evidence.push(Evidence::at(
         course.end,
         format!(
-            "{} in all, {} {}",
+            "{} {how}, {} {}",
             phrases::as_written(sum, up_to),
             phrases::level(up_to),
             if is_met { "let pass" } else { "is the limit" },
         ),
     ));
     Verdict::new(is_met, evidence)
+}
+
+const fn is_pressure(kind: FindingKind) -> bool {
+    matches!(
+        kind.dimension(),
+        Dimension::GaugePressure | Dimension::PressureDifference | Dimension::Vacuum
+    )
 }

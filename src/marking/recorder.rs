@@ -1,22 +1,10 @@
 //! Watching a replay and keeping its course.
 
-use super::course::{Course, Moment, Proof, Seen};
+use super::course::{Course, Seen};
 use crate::attempt::Observer;
 use crate::job::Job;
-use crate::plant::{Line, Spot};
-use crate::words::{Action, Milestone, Reading, SheetField, Status};
-
-/// How long the unit must run without a stop before its superheat can be judged, s.
-/// Chosen: 10 min (common practice: wait 10 to 15 min after any change).
-const RUN_IN: f64 = 600.0;
-
-/// What makes an earlier run prove nothing any more: the circuit is not the one that ran.
-const UNDOES_PROOF: [Milestone; 4] = [
-    Milestone::BrokeAnyJoint,
-    Milestone::CylinderOpened,
-    Milestone::FrontSeated(Line::Liquid),
-    Milestone::FrontSeated(Line::Suction),
-];
+use crate::plant::Spot;
+use crate::words::{Action, Reading, SheetField, Status};
 
 /// Every status that a criterion can name.
 const STATUSES: [Status; 10] = [
@@ -57,32 +45,13 @@ impl CourseRecorder {
 
 impl Observer for CourseRecorder {
     fn action(&mut self, job: &Job, action: &Action, refused: bool) {
-        if refused {
-            return;
+        if !refused {
+            self.course.acted(job.now(), *action, see(job));
         }
-        if UNDOES_PROOF.iter().any(|m| m.is_reached_by(action)) {
-            self.course.proof = None;
-        }
-        if Milestone::HandedBack.is_reached_by(action) {
-            self.course.handed_back = Some(job.now());
-        }
-        self.course.moments.push(Moment {
-            tick: job.now(),
-            action: Some(*action),
-            seen: see(job),
-        });
     }
 
     fn second(&mut self, job: &Job) {
-        let (tick, truth) = (job.now(), job.truth());
-        if truth.running_for >= RUN_IN {
-            self.course.proof = Some(Proof { tick, truth });
-        }
-        self.course.moments.push(Moment {
-            tick,
-            action: None,
-            seen: see(job),
-        });
+        self.course.passed(job.now(), see(job), &job.truth());
     }
 }
 

@@ -1,7 +1,8 @@
 //! Loading scenarios: from a file, or those that come with the program.
 
 use super::check::check_scenario;
-use super::units::unit_text;
+use super::document::ERRORS_MAX;
+use super::units::{unit_named, unit_text};
 use super::{Diagnostic, Document, Scenario, ScenarioFile};
 use sha2::{Digest, Sha256};
 use std::fmt::Write;
@@ -56,6 +57,7 @@ impl Scenario {
         match read {
             Ok(file) if wrong.is_empty() => Ok(Self {
                 name: name.to_owned(),
+                unit: unit_named(&file.unit).expect("a scenario of an unknown unit is refused"),
                 unit_digest: digest(unit_text(&file.unit).unwrap_or_default().as_bytes()),
                 file,
                 digest: digest(bytes),
@@ -82,9 +84,10 @@ pub(crate) fn read_file(path: &Path) -> Result<Vec<u8>, Vec<Diagnostic>> {
     })
 }
 
-/// Diagnostics in the order of the text.
+/// Diagnostics in the order of the text, as many as somebody may read.
 pub(crate) fn in_order(mut wrong: Vec<Diagnostic>) -> Vec<Diagnostic> {
     wrong.sort_by_key(|diagnostic| (diagnostic.line, diagnostic.column));
+    wrong.truncate(ERRORS_MAX);
     wrong
 }
 

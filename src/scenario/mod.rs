@@ -6,6 +6,7 @@ mod document;
 mod load;
 mod rubric;
 mod schema;
+mod standard;
 mod units;
 
 pub(crate) use check::{check_bound, check_not_empty, check_version};

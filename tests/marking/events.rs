@@ -63,6 +63,35 @@ fn never_counts_events_that_have_no_size() {
 }
 
 #[test]
+fn of_pressures_the_highest_counts() {
+    let rule = || never(FindingKind::OpenedUnderPressure, Some(Level::Psig(8.0)));
+    let psi = 6_894.757_293_168;
+    let story = Story::new()
+        .finds(
+            FindingKind::OpenedUnderPressure,
+            5.0 * psi,
+            "opened at 5 psig",
+        )
+        .finds(
+            FindingKind::OpenedUnderPressure,
+            7.0 * psi,
+            "opened at 7 psig",
+        );
+    let said = [
+        (0, "opened at 5 psig"),
+        (0, "opened at 7 psig"),
+        (0, "7.0 psig at the most, 8.0 psig let pass"),
+    ];
+    story.expect(rule(), 4, &said);
+    let story = story.finds(
+        FindingKind::OpenedUnderPressure,
+        9.0 * psi,
+        "opened at 9 psig",
+    );
+    assert_eq!(story.marked(rule()).points, 0);
+}
+
+#[test]
 fn many_findings_are_counted_and_not_all_quoted() {
     let story = (0..9).fold(Story::new(), |story, _| {
         story.finds(FindingKind::WorkedLive, 1.0, "live").seconds(1)

@@ -4,6 +4,7 @@
 mod events;
 mod hold;
 mod page;
+mod recorder;
 mod score;
 mod state;
 mod story;

@@ -1,9 +1,9 @@
 //! The state at the hand-back, the job sheet, the diagnosis, the time.
 
-use crate::story::Story;
+use crate::story::{Story, front_seat};
 use coldbench::plant::{FaultKind, Joint, Line, Spot};
 use coldbench::scenario::{EndState, Rule};
-use coldbench::units::Time;
+use coldbench::units::{Fraction, Time};
 use coldbench::words::{Action, Bound, Level, SheetField};
 
 fn end(state: EndState, must: Bound) -> Rule {
@@ -64,8 +64,7 @@ fn superheat_is_judged_on_the_last_long_run_and_not_on_the_unit_at_rest() {
     let degrees = 1.0 / 1.8;
     let ran = |superheat: f64| {
         Story::new()
-            .seconds(900)
-            .proof(|t| {
+            .runs(900, |t| {
                 t.superheat = superheat * degrees;
                 t.target_superheat = Some(15.0 * degrees);
             })
@@ -84,14 +83,44 @@ fn superheat_is_judged_on_the_last_long_run_and_not_on_the_unit_at_rest() {
 }
 
 #[test]
+fn a_run_must_last_ten_minutes_and_be_of_the_circuit_that_is_handed_back() {
+    let rule = || {
+        let below = Bound::Below(Level::FahrenheitDegrees(3.0));
+        end(EndState::DropAcrossDrier, below)
+    };
+    let ran = |seconds| Story::new().runs(seconds, |t| t.drop_across_drier = 0.5);
+    assert_eq!(ran(600).marked(rule()).points, 4);
+    assert_eq!(ran(599).marked(rule()).points, 0);
+    // A short run afterwards takes nothing away, and adds nothing.
+    let twice = ran(600).runs(60, |t| t.drop_across_drier = 20.0);
+    assert_eq!(twice.marked(rule()).points, 4);
+    let undone = [
+        Action::Loosen(Joint::DrierInlet),
+        Action::TakeApart(Joint::DrierInlet),
+        Action::CylinderValve(Fraction::ONE),
+        front_seat(Line::Liquid),
+        front_seat(Line::Suction),
+    ];
+    for action in undone {
+        let story = ran(700).does(action);
+        assert_eq!(story.marked(rule()).points, 0, "{action:?}");
+        let again = story.runs(600, |_| ());
+        assert_eq!(again.marked(rule()).points, 4, "{action:?}");
+    }
+    // Closing a valve of the cylinder or taking a hose off leaves the run standing.
+    let left = ran(700).does(Action::CylinderValve(Fraction::ZERO));
+    assert_eq!(left.marked(rule()).points, 4);
+}
+
+#[test]
 fn a_state_that_has_no_number_is_missed() {
-    let story = Story::new().proof(|t| {
+    let story = Story::new().runs(600, |t| {
         t.subcooling = f64::NAN;
         t.drop_across_drier = f64::INFINITY;
     });
     let below = Bound::Below(Level::FahrenheitDegrees(3.0));
     let said = "subcooling cannot be told: no liquid at the liquid valve";
-    story.expect(end(EndState::Subcooling, below), 0, &[(0, said)]);
+    story.expect(end(EndState::Subcooling, below), 0, &[(6000, said)]);
     assert_eq!(
         story.marked(end(EndState::DropAcrossDrier, below)).points,
         0

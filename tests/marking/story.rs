@@ -1,7 +1,7 @@
 //! A course of events told by hand, and the shorthand of the tests.
 
 use coldbench::job::{Entry, Truth};
-use coldbench::marking::{Course, Evidence, Mark, Moment, Proof, Seen, mark};
+use coldbench::marking::{Course, Evidence, Mark, Seen, mark};
 use coldbench::plant::{FaultKind, Line, Spot};
 use coldbench::scenario::{Criterion, Rule};
 use coldbench::units::Fraction;
@@ -55,14 +55,7 @@ impl Story {
     }
 
     pub fn does(mut self, action: Action) -> Self {
-        if action == Action::HandBack {
-            self.course.handed_back = Some(self.course.end);
-        }
-        self.course.moments.push(Moment {
-            tick: self.course.end,
-            action: Some(action),
-            seen: self.seen,
-        });
+        self.course.acted(self.course.end, action, self.seen);
         self
     }
 
@@ -71,11 +64,8 @@ impl Story {
         for _ in 0..ticks {
             self.course.end += 1;
             if self.course.end.is_multiple_of(10) {
-                self.course.moments.push(Moment {
-                    tick: self.course.end,
-                    action: None,
-                    seen: self.seen,
-                });
+                let (tick, truth) = (self.course.end, self.course.truth);
+                self.course.passed(tick, self.seen, &truth);
             }
         }
         self
@@ -115,11 +105,14 @@ impl Story {
         self
     }
 
-    pub fn proof(mut self, change: impl FnOnce(&mut Truth)) -> Self {
-        let mut truth = self.course.truth;
-        change(&mut truth);
-        let tick = self.course.end;
-        self.course.proof = Some(Proof { tick, truth });
+    /// Runs for so many seconds with what is true then, and stops.
+    pub fn runs(mut self, seconds: u64, change: impl FnOnce(&mut Truth)) -> Self {
+        change(&mut self.course.truth);
+        for _ in 0..seconds {
+            self.course.truth.running_for += 1.0;
+            self = self.seconds(1);
+        }
+        self.course.truth.running_for = 0.0;
         self
     }
 

@@ -1,11 +1,19 @@
 //! What must be so in a rubric: every criterion can be met, and measures what it says.
 
 use super::super::{Criterion, Diagnostic, EndState, Place, Rule};
-use super::dimension::{check_level, difference_of};
+use super::dimension::{check_level, difference_of, name_and_units};
 use super::{check_bound, check_not_empty};
 use crate::plant::{Fault, FaultKind, Spot};
 use crate::units::Time;
 use crate::words::{Condition, Dimension, FindingKind, Level, Milestone, Reading, SheetField};
+
+/// What the rules of a rubric are checked against.
+struct Against {
+    /// The planted faults, where they can be read.
+    faults: Option<Vec<Fault>>,
+    /// The shortest time in which the rubric wants the job handed back.
+    time_limit: Option<Time>,
+}
 
 /// Checks the rubric of a scenario.
 pub(super) fn check_rubric(file: Place<'_>, wrong: &mut Vec<Diagnostic>) {
@@ -14,6 +22,10 @@ pub(super) fn check_rubric(file: Place<'_>, wrong: &mut Vec<Diagnostic>) {
     if criteria.is_empty() && rubric.read::<Vec<Criterion>>().is_some() {
         wrong.push(rubric.error("a rubric must have at least one criterion"));
     }
+    let against = Against {
+        faults: file.field("faults").read(),
+        time_limit: time_limit(&criteria),
+    };
     let mut points = 0;
     let mut all_read = true;
     for place in &criteria {
@@ -28,7 +40,7 @@ pub(super) fn check_rubric(file: Place<'_>, wrong: &mut Vec<Diagnostic>) {
         }
         check_not_empty(place.field("text"), "text", wrong);
         check_not_empty(place.field("skill"), "skill", wrong);
-        check_rule(place.field("rule"), file, wrong);
+        check_rule(place.field("rule"), &against, wrong);
     }
     if !criteria.is_empty() && all_read && points == 0 {
         wrong.push(rubric.error("the criteria of a rubric must give points"));
@@ -36,7 +48,7 @@ pub(super) fn check_rubric(file: Place<'_>, wrong: &mut Vec<Diagnostic>) {
 }
 
 /// Checks one rule. Each field is read by itself, so that one wrong field hides no other.
-fn check_rule(rule: Place<'_>, file: Place<'_>, wrong: &mut Vec<Diagnostic>) {
+fn check_rule(rule: Place<'_>, against: &Against, wrong: &mut Vec<Diagnostic>) {
     if let Some(finding) = rule.field("finding").read::<FindingKind>() {
         let limit = rule.field("up_to");
         check_level(
@@ -82,9 +94,9 @@ fn check_rule(rule: Place<'_>, file: Place<'_>, wrong: &mut Vec<Diagnostic>) {
         }
         Some(Rule::Hold { all, after, .. }) => {
             check_comes_later(rule.field("after"), after, wrong);
-            check_hold(rule, &all, file, wrong);
+            check_hold(rule, &all, against, wrong);
         }
-        Some(Rule::Diagnosis { fault, at }) => check_diagnosis(rule, fault, at, file, wrong),
+        Some(Rule::Diagnosis { fault, at }) => check_diagnosis(rule, fault, at, against, wrong),
         Some(Rule::InTime(limit)) => check_is_some_time(rule.item(0), limit, wrong),
         _ => {}
     }
@@ -108,7 +120,7 @@ fn check_comes_later(place: Place<'_>, first: Option<Milestone>, wrong: &mut Vec
     }
 }
 
-fn check_hold(rule: Place<'_>, all: &[Condition], file: Place<'_>, wrong: &mut Vec<Diagnostic>) {
+fn check_hold(rule: Place<'_>, all: &[Condition], against: &Against, wrong: &mut Vec<Diagnostic>) {
     if all.is_empty() {
         let message = "at least one condition must hold";
         wrong.push(rule.field("all").error(message));
@@ -117,7 +129,7 @@ fn check_hold(rule: Place<'_>, all: &[Condition], file: Place<'_>, wrong: &mut V
         return;
     };
     check_is_some_time(rule.field("lasting"), lasting, wrong);
-    if time_limit(file).is_some_and(|limit| limit < lasting) {
+    if against.time_limit.is_some_and(|limit| limit < lasting) {
         let message = "this lasts longer than the whole job may take";
         wrong.push(
             rule.field("lasting")
@@ -125,38 +137,30 @@ fn check_hold(rule: Place<'_>, all: &[Condition], file: Place<'_>, wrong: &mut V
         );
     }
     let within = rule.field("within");
-    if within.read::<Level>().is_none() {
+    let Some(level) = within.read::<Level>() else {
         return;
-    }
-    let readings = all.iter().filter_map(|condition| match condition {
-        Condition::Shows(reading, _) => Some(*reading),
+    };
+    check_not_negative(within, "within", wrong);
+    let mut moving = all.iter().filter_map(|condition| match condition {
+        Condition::Shows(reading, _) => Some(difference_of(reading.dimension())),
         _ => None,
     });
-    let mut is_any = false;
-    for reading in readings {
-        is_any = true;
-        let dimension = difference_of(reading.dimension());
-        check_level(
-            within,
-            &format!("a change of {reading:?}"),
-            dimension,
-            wrong,
-        );
-    }
-    check_not_negative(within, "within", wrong);
-    if !is_any {
-        let message = "no condition names a reading that could move";
-        wrong.push(within.error_with_hint(message, "add Shows(reading, bound) to `all`"));
+    let dimension = level.quantity().dimension;
+    if !moving.any(|moved| moved == dimension) {
+        let (written, _) = name_and_units(dimension);
+        let message = format!("no reading named in `all` moves by {written}");
+        let hint = "a change of a gauge is in Psi, of a thermometer in FahrenheitDegrees";
+        wrong.push(within.error_with_hint(message, hint));
     }
 }
 
-/// The shortest time in which a scenario's rubric wants the job handed back.
-fn time_limit(file: Place<'_>) -> Option<Time> {
-    let rules = file.field("rubric").items().into_iter();
-    let limits = rules.filter_map(|criterion| match criterion.field("rule").read() {
-        Some(Rule::InTime(limit)) => Some(limit),
-        _ => None,
-    });
+fn time_limit(criteria: &[Place<'_>]) -> Option<Time> {
+    let limits = criteria
+        .iter()
+        .filter_map(|criterion| match criterion.field("rule").read() {
+            Some(Rule::InTime(limit)) => Some(limit),
+            _ => None,
+        });
     limits.reduce(|least, limit| if limit < least { limit } else { least })
 }
 
@@ -164,10 +168,10 @@ fn check_diagnosis(
     rule: Place<'_>,
     fault: Option<FaultKind>,
     at: Option<Spot>,
-    file: Place<'_>,
+    against: &Against,
     wrong: &mut Vec<Diagnostic>,
 ) {
-    let Some(faults) = file.field("faults").read::<Vec<Fault>>() else {
+    let Some(faults) = &against.faults else {
         return;
     };
     let message = match (fault, at) {

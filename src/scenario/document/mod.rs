@@ -22,7 +22,7 @@ use std::collections::BTreeSet;
 const LENGTH_MAX: usize = 256 * 1024;
 
 /// More errors of one file are not told: whoever reads them gives up earlier.
-const ERRORS_MAX: usize = 100;
+pub(super) const ERRORS_MAX: usize = 100;
 
 /// A file, split into its values.
 #[derive(Debug)]
@@ -93,6 +93,9 @@ impl Document {
             if is_new || wrong.is_empty() {
                 wrong.push(self.explain(&failure));
             }
+            if let Some((node, meant)) = self.meant_field(&failure) {
+                mended.add(node, meant);
+            }
             if !is_new || wrong.len() >= ERRORS_MAX {
                 return Err(wrong);
             }
@@ -108,6 +111,30 @@ impl Document {
             word_is_spent: false,
         })
         .map_err(|failure| failure.placed(At::Node(node)))
+    }
+
+    /// The field that a misspelt one was meant to be, unless that stands there too: its absence
+    /// is no error of its own.
+    fn meant_field(&self, failure: &Failure) -> Option<(NodeId, &'static str)> {
+        match (failure.at, &failure.problem) {
+            (Some(At::Field(node, _)), Problem::NoField(found, words)) => {
+                did_you_mean(found, words)
+                    .filter(|meant| self.field_of(node, meant).is_none())
+                    .map(|meant| (node, meant))
+            }
+            _ => None,
+        }
+    }
+
+    /// The value of a struct's field.
+    fn field_of(&self, node: NodeId, name: &str) -> Option<NodeId> {
+        match &self.tree.nodes[node].shape {
+            Shape::Struct { fields, .. } => fields
+                .iter()
+                .find(|field| &self.text[field.name.clone()] == name)
+                .map(|field| field.value),
+            _ => None,
+        }
     }
 
     /// Finds fields that are written twice in one struct, and passes over the second.
@@ -201,8 +228,15 @@ impl Place<'_> {
     /// The value of a field, or the place where it is missing. A variant's fields count too.
     #[must_use]
     pub fn field(self, name: &str) -> Self {
-        let node = self.node.and_then(|node| self.field_of(node, name));
+        let node = self
+            .node
+            .and_then(|node| self.document.field_of(node, name));
         self.inner(node)
+    }
+
+    /// Whether anything stands here.
+    pub const fn is_there(self) -> bool {
+        self.node.is_some()
     }
 
     /// The values of a list, or those in parentheses after a word.
@@ -246,16 +280,6 @@ impl Place<'_> {
     fn inner(self, node: Option<NodeId>) -> Self {
         let at = node.map_or(self.at, |node| self.document.tree.nodes[node].span.start);
         Self { node, at, ..self }
-    }
-
-    fn field_of(self, node: NodeId, name: &str) -> Option<NodeId> {
-        match &self.document.tree.nodes[node].shape {
-            Shape::Struct { fields, .. } => fields
-                .iter()
-                .find(|field| &self.document.text[field.name.clone()] == name)
-                .map(|field| field.value),
-            _ => None,
-        }
     }
 }
 

@@ -25,16 +25,21 @@ impl Mended {
     /// Gets past a failure; gives false when that was tried already.
     pub(super) fn mend(&mut self, failure: &Failure) -> bool {
         match (failure.at, &failure.problem) {
-            (Some(At::Node(node)), Problem::Missing(field)) => {
-                let missing = self.missing.entry(node).or_default();
-                let is_new = !missing.contains(field);
-                missing.push(field);
-                is_new
-            }
+            (Some(At::Node(node)), Problem::Missing(field)) => self.add(node, field),
             (Some(At::Node(node)), _) => self.values.insert(node),
             (Some(At::Field(node, number)), _) => self.pass_over(node, number),
             (None, _) => false,
         }
+    }
+
+    /// Adds a field that a struct lacks; gives false when it was added already.
+    pub(super) fn add(&mut self, node: NodeId, field: &'static str) -> bool {
+        let missing = self.missing.entry(node).or_default();
+        let is_new = !missing.contains(&field);
+        if is_new {
+            missing.push(field);
+        }
+        is_new
     }
 
     /// Passes over a field of a struct; gives false when it was passed over already.
@@ -104,6 +109,16 @@ impl<'d> ValueReader<'d> {
             Ok(value) if is_leaf => Ok(value),
             _ => self.expected(what),
         }
+    }
+
+    /// A text. One that runs over several lines of the file is one line.
+    fn prose(self) -> Result<String, Failure> {
+        let text: String = self.leaf("a text in quotes")?;
+        if !text.contains('\n') {
+            return Ok(text);
+        }
+        let lines: Vec<&str> = text.lines().map(str::trim).collect();
+        Ok(lines.join(" "))
     }
 
     fn number(self) -> Result<f64, Failure> {
@@ -221,8 +236,8 @@ impl<'d> Deserializer<'d> for ValueReader<'d> {
         deserialize_f32() |me, v| me.number().and_then(|n| v.visit_f64(n));
         deserialize_f64() |me, v| me.number().and_then(|n| v.visit_f64(n));
         deserialize_char() |me, v| me.leaf("a letter").and_then(|c| v.visit_char(c));
-        deserialize_str() |me, v| me.leaf("a text in quotes").and_then(|t| v.visit_string(t));
-        deserialize_string() |me, v| me.leaf("a text in quotes").and_then(|t| v.visit_string(t));
+        deserialize_str() |me, v| me.prose().and_then(|t| v.visit_string(t));
+        deserialize_string() |me, v| me.prose().and_then(|t| v.visit_string(t));
         deserialize_bytes() |me, _v| me.expected("no bytes");
         deserialize_byte_buf() |me, _v| me.expected("no bytes");
         deserialize_unit() |me, v| me.leaf("`()`").and_then(|()| v.visit_unit());
@@ -263,7 +278,9 @@ impl<'d> Deserializer<'d> for ValueReader<'d> {
         deserialize_identifier() |me, v| v.visit_borrowed_str(me.written());
         deserialize_any() |me, v| match &me.node().shape {
             Shape::List(items) => me.items(items, v),
-            Shape::Leaf if me.written().starts_with('"') => me.leaf("a text").and_then(|t| v.visit_string(t)),
+            Shape::Leaf if me.written().starts_with('"') => {
+                me.prose().and_then(|text| v.visit_string(text))
+            }
             Shape::Leaf => me.number().and_then(|n| v.visit_f64(n)),
             _ => me.fields(v),
         };

@@ -276,7 +276,10 @@ impl Splitter<'_> {
         match self.next() {
             Some(',') => self.at += 1,
             Some(c) if c == bracket => {}
-            Some(_) => return self.expected(&format!("`,` or `{bracket}`")),
+            Some(found) => {
+                let message = format!("expected `,` or `{bracket}`, found `{found}`");
+                return self.fail(&message, Some("is a comma missing before this?"));
+            }
             None => {
                 self.closes(bracket, opened)?;
             }

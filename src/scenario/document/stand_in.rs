@@ -51,8 +51,9 @@ impl<'de> Deserializer<'de> for StandIn {
         deserialize_f32 => visit_f32 0.5;
         deserialize_f64 => visit_f64 0.5;
         deserialize_char => visit_char 'x';
-        deserialize_str => visit_borrowed_str "";
-        deserialize_string => visit_borrowed_str "";
+        // Any text will do, but where one names a refrigerant it must be a known one.
+        deserialize_str => visit_borrowed_str "R-22";
+        deserialize_string => visit_borrowed_str "R-22";
         deserialize_bytes => visit_borrowed_bytes b"";
         deserialize_byte_buf => visit_borrowed_bytes b"";
         deserialize_identifier => visit_borrowed_str "";

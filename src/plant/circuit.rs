@@ -1,0 +1,591 @@
+//! The refrigerant circuit: seven nodes, eight elements, and the parts at work in them.
+
+use super::compressor::Compressor;
+use super::condenser::{self, Condenser, Condensing};
+use super::evaporator::{self, Evaporating, Evaporator};
+use super::metering::{CoilEnd, Metering};
+use super::network::{
+    Compressed, Direction, Draw, Draws, Drive, ElementId, End, Fill, Law, Machinery, Network,
+    NodeId, NodeSpec, Path, Phase, Restriction, Throttled,
+};
+use super::unit::Unit;
+use super::{Operating, desiccant, oil};
+use crate::units::Mass;
+
+/// The length of a tick, s.
+pub const TICK: f64 = 0.1;
+
+/// A node of the bare unit.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
+pub enum Place {
+    /// The compressor's shell, on the suction side.
+    Shell,
+    /// The discharge line.
+    Discharge,
+    /// The outdoor coil.
+    Condenser,
+    /// From the liquid service valve to the drier.
+    LiquidLine,
+    /// From the drier to the metering device.
+    AfterDrier,
+    /// The indoor coil.
+    Evaporator,
+    /// From the indoor coil to the suction service valve.
+    SuctionLine,
+}
+
+impl Place {
+    /// All of them, with the flow.
+    pub const ALL: [Self; 7] = [
+        Self::Shell,
+        Self::Discharge,
+        Self::Condenser,
+        Self::LiquidLine,
+        Self::AfterDrier,
+        Self::Evaporator,
+        Self::SuctionLine,
+    ];
+}
+
+/// What joins two places.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
+pub enum Link {
+    /// The compressor.
+    Compression,
+    /// The check valve in its discharge.
+    DischargeCheck,
+    /// The liquid service valve.
+    LiquidValve,
+    /// The filter drier.
+    Drier,
+    /// The metering device.
+    Metering,
+    /// The outlet of the indoor coil.
+    CoilOutlet,
+    /// The suction service valve.
+    SuctionValve,
+}
+
+/// Air that goes over a coil.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Air {
+    /// Temperature, K.
+    pub t: f64,
+    /// Humidity ratio, kg of water per kg of dry air.
+    pub w: f64,
+}
+
+/// What the unit works in.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Conditions {
+    /// The compressor has power.
+    pub compressor_powered: bool,
+    /// Air over the outdoor coil, share of its full air.
+    pub condenser_fan: f64,
+    /// Air over the indoor coil, share of its full air.
+    pub blower: f64,
+    /// Outdoor air.
+    pub outdoor: Air,
+    /// Indoor air.
+    pub indoor: Air,
+}
+
+/// Area of the check valve in the discharge, m². Chosen.
+const CHECK_AREA: f64 = 1e-4;
+/// How the liquid of a rested circuit lies: in coil, both halves of the liquid line, indoor coil.
+const RESTS: [(usize, f64); 4] = [(2, 0.556), (3, 0.067), (4, 0.067), (5, 0.31)];
+
+/// The refrigerant circuit of one unit.
+#[derive(Debug, Clone)]
+pub struct Plant {
+    network: Network,
+    nodes: [NodeId; 7],
+    links: [ElementId; 7],
+    valve_leak: ElementId,
+    areas: [f64; 7],
+    openings: [f64; 7],
+    /// Share of the drier's flow area that dirt has taken.
+    drier_clogging: f64,
+    drier_capacity: f64,
+    desiccant_in: bool,
+    machines: Machines,
+    condenser: Condenser,
+    evaporator: Evaporator,
+    oil_lag: f64,
+    discharge_to_shell: f64,
+    fan_power: f64,
+    blower_power: f64,
+    /// Enthalpy of what came into the indoor coil in the last tick, J/kg.
+    enthalpy_in: f64,
+    drive: Box<Drive>,
+    operating: Operating,
+}
+
+/// The compressor and the metering device.
+#[derive(Debug, Clone, Copy)]
+struct Machines {
+    compressor: Compressor,
+    metering: Metering,
+}
+
+impl Machinery for Machines {
+    fn compression(&self, suction: &Draw, low: f64, high: f64) -> Compressed {
+        self.compressor.compress(suction, low, high)
+    }
+    fn metering(&self, donor: &Draw, upstream: f64, downstream: f64) -> Throttled {
+        self.metering.throttle(donor, upstream, downstream)
+    }
+    fn metering_bore(&self) -> Path {
+        self.metering.bore()
+    }
+}
+
+/// Volume, wall and conductance to the air of each place, in the order of [`Place::ALL`].
+fn shapes(unit: &Unit) -> [[f64; 3]; 7] {
+    let compressor = &unit.compressor;
+    let (liquid, suction) = (&unit.liquid_line, &unit.suction_line);
+    let half = [
+        0.5 * liquid.volume.cubic_metres(),
+        0.5 * liquid.wall.joules_per_kelvin(),
+        0.5 * liquid.to_air.watts_per_kelvin(),
+    ];
+    [
+        [
+            compressor.shell.cubic_metres(),
+            compressor.shell_wall.joules_per_kelvin(),
+            compressor.shell_to_air.watts_per_kelvin(),
+        ],
+        [
+            compressor.discharge.cubic_metres(),
+            compressor.discharge_wall.joules_per_kelvin(),
+            0.0,
+        ],
+        [
+            unit.condenser.volume.cubic_metres(),
+            unit.condenser.wall.joules_per_kelvin(),
+            0.0,
+        ],
+        half,
+        half,
+        [
+            unit.evaporator.volume.cubic_metres(),
+            unit.evaporator.wall.joules_per_kelvin(),
+            0.0,
+        ],
+        [
+            suction.volume.cubic_metres(),
+            suction.wall.joules_per_kelvin(),
+            suction.to_air.watts_per_kelvin(),
+        ],
+    ]
+}
+
+/// How much refrigerant lies in each place after a long rest at `t`, K, and in the oil, kg.
+fn rested(unit: &Unit, shapes: &[[f64; 3]; 7], charge: f64, t: f64) -> ([f64; 7], f64) {
+    let s = unit.refrigerant.get().at(t);
+    let volume: f64 = shapes.iter().map(|shape| shape[0]).sum();
+    let oil = unit.compressor.oil.kilograms();
+    // Vapour everywhere; what is over lies as liquid in the coils. In the oil it is saturated
+    // only while there is liquid, and a rested shell is a little warmer than the coils.
+    let full = s.rho_g * volume;
+    let dissolved = oil::at_rest(oil, (charge / (full + 0.2 * oil)).min(0.5));
+    let left = (charge - dissolved).max(0.0);
+    let spare = (left - full).max(0.0);
+    let density = if spare > 0.0 { s.rho_g } else { left / volume };
+    let mut masses = shapes.map(|shape| density * shape[0]);
+    let mut placed = 0.0;
+    for (i, share) in RESTS {
+        let most = 0.85 * shapes[i][0] * s.rho_l;
+        let liquid = (spare * share).min(most);
+        masses[i] += liquid * (1.0 - s.rho_g / s.rho_l);
+        placed += liquid * (1.0 - s.rho_g / s.rho_l);
+    }
+    // The vapour that the liquid displaced, and what found no room, go to the outdoor coil.
+    masses[2] += spare - placed;
+    (masses, charge.max(0.0) - masses.iter().sum::<f64>())
+}
+
+impl Plant {
+    /// A unit that has rested in outdoor air, equalised, with `charge` in it.
+    pub fn new(unit: &Unit, conditions: &Conditions, charge: Mass) -> Self {
+        let fluid = unit.refrigerant.get();
+        let t = conditions.outdoor.t.clamp(220.0, fluid.hottest() - 5.0);
+        let mut network = Network::new(fluid, t);
+        let shapes = shapes(unit);
+        let (masses, dissolved) = rested(unit, &shapes, charge.kilograms(), t);
+        let nodes = std::array::from_fn(|i| {
+            let [volume, wall, to_ambient] = shapes[i];
+            let fill = Fill::Refrigerant {
+                mass: masses[i],
+                temperature: t,
+            };
+            let oil = if i == 0 {
+                unit.compressor.oil.kilograms()
+            } else {
+                0.0
+            };
+            let dissolved = if i == 0 { dissolved.max(0.0) } else { 0.0 };
+            let spec = NodeSpec {
+                volume,
+                wall,
+                to_ambient,
+                fill,
+            };
+            network.add_node_with_oil(spec, oil, dissolved)
+        });
+        network.set_draws(nodes[0], Draws::Sump);
+        network.set_draws(nodes[3], Draws::Settled);
+        network.set_draws(nodes[4], Draws::Settled);
+        let areas = [
+            0.0,
+            CHECK_AREA,
+            unit.liquid_line.valve.square_metres(),
+            unit.drier.area.square_metres(),
+            0.0,
+            unit.coil_outlet.square_metres(),
+            unit.suction_line.valve.square_metres(),
+        ];
+        let links = std::array::from_fn(|i| {
+            network.add_element(
+                End::Node(nodes[i]),
+                End::Node(nodes[(i + 1) % 7]),
+                Law::Shut,
+            )
+        });
+        let valve_leak = network.add_element(End::Node(nodes[1]), End::Node(nodes[0]), Law::Shut);
+        let liquid = fluid.at(t);
+        let mut plant = Self {
+            network,
+            nodes,
+            links,
+            valve_leak,
+            areas,
+            openings: [1.0; 7],
+            drier_clogging: 0.0,
+            drier_capacity: desiccant::moles(unit.drier.capacity),
+            desiccant_in: true,
+            machines: Machines {
+                compressor: Compressor::new(&unit.compressor),
+                metering: Metering::new(&unit.metering, fluid, t),
+            },
+            condenser: Condenser::new(&unit.condenser),
+            evaporator: Evaporator::new(&unit.evaporator, t),
+            oil_lag: unit.compressor.oil_lag.seconds(),
+            discharge_to_shell: unit.compressor.discharge_to_shell.watts_per_kelvin(),
+            fan_power: unit.condenser.fan.watts(),
+            blower_power: unit.evaporator.blower.watts(),
+            enthalpy_in: liquid.h_l,
+            drive: Box::default(),
+            operating: Operating::default(),
+        };
+        for i in 0..7 {
+            plant.renew_law(i);
+        }
+        plant
+    }
+
+    /// The network, with whatever kit is joined to it.
+    pub const fn network(&self) -> &Network {
+        &self.network
+    }
+
+    /// The network, to join kit to it.
+    pub const fn network_mut(&mut self) -> &mut Network {
+        &mut self.network
+    }
+
+    /// The node of a place.
+    pub const fn node(&self, place: Place) -> NodeId {
+        self.nodes[place as usize]
+    }
+
+    /// The element of a link.
+    pub const fn link(&self, link: Link) -> ElementId {
+        self.links[link as usize]
+    }
+
+    /// How the unit stood in the last tick.
+    pub const fn operating(&self) -> &Operating {
+        &self.operating
+    }
+
+    /// Opens a link to a share of its full area; 0 shuts it, as a gap or a front-seated valve.
+    pub fn set_opening(&mut self, link: Link, share: f64) {
+        let share = if share > 0.0 { share.min(1.0) } else { 0.0 };
+        if self.openings[link as usize] != share {
+            self.openings[link as usize] = share;
+            self.renew_law(link as usize);
+        }
+    }
+
+    /// The area of a link that is fully open, m²; 0 for a machine.
+    pub const fn full_area(&self, link: Link) -> f64 {
+        self.areas[link as usize]
+    }
+
+    /// How far a link is open, 0 to 1.
+    pub const fn opening(&self, link: Link) -> f64 {
+        self.openings[link as usize]
+    }
+
+    /// Sets the share of the drier's flow area that is lost to dirt, 0 to 1.
+    pub fn set_drier_clogging(&mut self, share: f64) {
+        self.drier_clogging = share.clamp(0.0, 1.0);
+        self.renew_law(Link::Drier as usize);
+    }
+
+    /// Sets the share of the metering device's area that is lost to dirt, 0 to 1.
+    pub const fn set_metering_blockage(&mut self, share: f64) {
+        self.machines.metering.blockage = share.clamp(0.0, 1.0);
+    }
+
+    /// Puts another metering device in; an expansion valve's bulb is as warm as its place.
+    pub fn replace_metering(&mut self, data: &super::MeteringData) {
+        let t = self.network.node(self.node(Place::Evaporator)).temperature;
+        let mut fresh = Metering::new(data, self.network.refrigerant(), t);
+        fresh.opening = self.machines.metering.opening;
+        self.machines.metering = fresh;
+    }
+
+    /// Sets the area that leaks back past the compressor's valves, m².
+    pub fn set_valve_leak(&mut self, area: f64) {
+        let law = if area > 0.0 {
+            let hole = Path::through(&[Restriction::opening(area)]);
+            Law::Path(hole.only(Direction::Forward))
+        } else {
+            Law::Shut
+        };
+        self.network.set_law(self.valve_leak, law);
+    }
+
+    /// Water that the drier's desiccant holds, kg.
+    pub fn desiccant_water(&self) -> f64 {
+        let node = self.network.node(self.node(Place::AfterDrier));
+        node.bound_water * super::network::gas::MOLAR_MASS[2]
+    }
+
+    /// Sets the water that the desiccant holds, kg, as a new drier brings it.
+    pub fn set_desiccant_water(&mut self, water: f64) {
+        let node = self.node(Place::AfterDrier);
+        let moles = water.max(0.0) / super::network::gas::MOLAR_MASS[2];
+        self.network.set_bound_water(node, moles);
+    }
+
+    /// Takes the drier's desiccant out of the circuit, with the water that it holds.
+    pub fn take_out_desiccant(&mut self) {
+        self.set_desiccant_water(0.0);
+        self.desiccant_in = false;
+    }
+
+    /// Puts fresh desiccant in. Chosen: it has taken a twentieth of a gram while it was uncapped.
+    pub fn fit_fresh_desiccant(&mut self) {
+        self.desiccant_in = true;
+        self.set_desiccant_water(5e-5);
+    }
+
+    /// Water that a fresh desiccant holds at most, kg.
+    pub fn desiccant_capacity(&self) -> f64 {
+        self.drier_capacity * super::network::gas::MOLAR_MASS[2]
+    }
+
+    /// Gives a link the law that its opening makes.
+    fn renew_law(&mut self, i: usize) {
+        let share = self.openings[i];
+        let law = match i {
+            _ if share <= 0.0 => Law::Shut,
+            0 => Law::Compression,
+            4 => {
+                self.machines.metering.opening = share;
+                Law::Metering
+            }
+            _ => {
+                let clean = if i == 3 {
+                    1.0 - self.drier_clogging
+                } else {
+                    1.0
+                };
+                let area = self.areas[i] * share * clean;
+                let path = Path::through(&[Restriction::opening(area)]);
+                Law::Path(if i == 1 {
+                    path.only(Direction::Forward)
+                } else {
+                    path
+                })
+            }
+        };
+        self.network.set_law(self.links[i], law);
+    }
+
+    /// What flowed through a link in the last tick, kg/s.
+    fn passed(&self, link: Link) -> f64 {
+        self.network.flux(self.link(link)).mass
+    }
+
+    /// One tick.
+    pub fn tick(&mut self, conditions: &Conditions) {
+        self.advance(conditions, TICK);
+    }
+
+    /// One tick of another length, s: to show that a steady state does not hang on it.
+    pub fn advance(&mut self, conditions: &Conditions, dt: f64) {
+        self.network.set_ambient(conditions.outdoor.t);
+        self.network.flash();
+        self.machines.compressor.powered = conditions.compressor_powered;
+        let condensing = self.condense(conditions);
+        let evaporating = self.evaporate(conditions, dt);
+        self.warm();
+        let coil = self.node(Place::Evaporator);
+        let free_before = self.network.node(coil).free_water;
+        let coil_temperature = self.network.node(coil).temperature;
+        self.network.advance(dt, &self.drive, &self.machines);
+        oil::exchange(&mut self.network, self.nodes[0], self.oil_lag, dt);
+        if self.desiccant_in {
+            desiccant::exchange(&mut self.network, self.nodes[4], self.drier_capacity, dt);
+        }
+        let node = self.network.node(coil);
+        self.machines.metering.live(
+            &CoilEnd {
+                outlet: evaporating.outlet_temperature,
+                inside: coil_temperature,
+                pressure: node.pressure,
+                formed: node.free_water - free_before,
+                free_water: node.free_water,
+            },
+            dt,
+        );
+        self.report(conditions, &condensing, &evaporating);
+    }
+
+    /// The outdoor coil's part of the drive.
+    fn condense(&mut self, conditions: &Conditions) -> Condensing {
+        let [_, discharge, coil, ..] = self.nodes;
+        let passing = condenser::Passing {
+            inflow: self.passed(Link::DischargeCheck).max(0.0),
+            outflow: self.passed(Link::LiquidValve).max(0.0),
+            air: conditions.outdoor.t,
+            speed: conditions.condenser_fan.clamp(0.0, 1.5),
+        };
+        let (node, inlet) = (self.network.node(coil), self.network.node(discharge));
+        let done = self
+            .condenser
+            .work(self.network.refrigerant(), node, inlet, &passing);
+        let drive = &mut self.drive;
+        drive.heat[2] = done.heat;
+        drive.heat_per_pressure[2] = done.heat_per_pressure;
+        drive.outlets[2] = done.outlet;
+        drive.on_entering[Link::DischargeCheck as usize] = done.on_entering;
+        drive.on_leaving[Link::LiquidValve as usize] = done.on_leaving;
+        done
+    }
+
+    /// The indoor coil's part of the drive.
+    fn evaporate(&mut self, conditions: &Conditions, dt: f64) -> Evaporating {
+        let passing = evaporator::Passing {
+            inflow: self.passed(Link::Metering).max(0.0),
+            outflow: self.passed(Link::CoilOutlet).max(0.0),
+            enthalpy_in: self.enthalpy_in,
+            air: conditions.indoor.t,
+            humidity: conditions.indoor.w,
+            speed: conditions.blower.clamp(0.0, 1.5),
+        };
+        let node = self.network.node(self.nodes[5]);
+        let done = self.evaporator.work(&self.network, node, &passing, dt);
+        let drive = &mut self.drive;
+        drive.heat[5] = done.heat;
+        drive.heat_per_pressure[5] = done.heat_per_pressure;
+        drive.outlets[5] = done.outlet;
+        drive.on_leaving[Link::CoilOutlet as usize] = done.on_leaving;
+        done
+    }
+
+    /// The heat of the air around, and from the discharge to the shell around it.
+    fn warm(&mut self) {
+        self.network.warm_by_ambient(&mut self.drive.heat, &[2, 5]);
+        let temperature = |i: usize| self.network.node(self.nodes[i]).temperature;
+        let given = self.discharge_to_shell * (temperature(1) - temperature(0));
+        self.drive.heat[0] += given;
+        self.drive.heat[1] -= given;
+    }
+
+    /// Writes down how the unit stands.
+    fn report(
+        &mut self,
+        conditions: &Conditions,
+        condensing: &Condensing,
+        evaporating: &Evaporating,
+    ) {
+        let fluid = self.network.refrigerant();
+        let node = |place: Place| self.network.node(self.nodes[place as usize]);
+        let after_drier = node(Place::AfterDrier);
+        if self.passed(Link::Metering) > 0.0 {
+            self.enthalpy_in = after_drier.enthalpy;
+        }
+        let suction = node(Place::SuctionLine);
+        let liquid = if suction.phase == Phase::Vapour {
+            0.0
+        } else {
+            1.0 - suction.quality
+        };
+        let powered = f64::from(u8::from(conditions.compressor_powered));
+        let fan = if conditions.condenser_fan > 0.02 {
+            self.fan_power
+        } else {
+            0.0
+        };
+        let blower = if conditions.blower > 0.02 {
+            self.blower_power
+        } else {
+            0.0
+        };
+        let compressor_power = powered * self.network.compressor_power();
+        let air = (self.condenser.air * conditions.condenser_fan * 1006.0).max(20.0);
+        let indoor_air = evaporating.air.max(0.02);
+        let shell = node(Place::Shell);
+        let capacity = evaporating.sensible + evaporating.latent;
+        let coil = node(Place::Evaporator);
+        self.operating = Operating {
+            compressor_power,
+            power: compressor_power + fan + blower,
+            compressor_flow: self.passed(Link::Compression),
+            coil_outlet_temperature: evaporating.outlet_temperature,
+            coil_superheat: evaporating.outlet_temperature - fluid.dew_temperature(coil.pressure),
+            wetted: evaporating.wetted,
+            coil_outlet_quality: evaporating.quality,
+            capacity,
+            sensible: evaporating.sensible,
+            latent: evaporating.latent,
+            net_capacity: capacity - blower,
+            outdoor_air_out: conditions.outdoor.t + condensing.rejected / air,
+            indoor_air_out: conditions.indoor.t - evaporating.sensible / (indoor_air * 1020.0),
+            indoor_humidity_out: conditions.indoor.w - evaporating.latent / (indoor_air * 2.45e6),
+            liquid_zone: condensing.liquid_zone,
+            liquid_temperature: condensing
+                .outlet
+                .map_or(node(Place::Condenser).temperature, |outlet| {
+                    outlet.temperature
+                }),
+            metering_flow: self.passed(Link::Metering),
+            throat_ice: self.machines.metering.iced(),
+            valve_lift: self.machines.metering.lift(),
+            liquid_return: (self.passed(Link::SuctionValve) * liquid).max(0.0),
+            dissolved_in_oil: shell.dissolved,
+            shell_level: oil::level(&self.network, self.nodes[0]),
+            fin_temperature: self.evaporator.wall,
+            frost: self.evaporator.frost,
+        };
+    }
+
+    /// Every number of the state: equal bits are an equal state.
+    pub fn visit_state(&self, visitor: &mut dyn FnMut(f64)) {
+        self.network.visit_state(visitor);
+        self.machines.metering.visit(visitor);
+        let own = [
+            self.evaporator.wall,
+            self.evaporator.frost,
+            self.enthalpy_in,
+            self.drier_clogging,
+            f64::from(u8::from(self.desiccant_in)),
+        ];
+        own.into_iter().chain(self.openings).for_each(visitor);
+    }
+}
