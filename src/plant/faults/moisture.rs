@@ -16,5 +16,8 @@ pub(super) const SHEET: FaultSheet = FaultSheet {
 /// Puts water in the indoor coil, where it collects.
 pub(super) fn plant(water: Mass, patient: &mut Patient<'_>) {
     let at = patient.plant.node(Place::Evaporator);
-    patient.plant.network_mut().add(at, Amounts::water(water.kilograms()));
+    patient
+        .plant
+        .network_mut()
+        .add(at, Amounts::water(water.kilograms()));
 }
