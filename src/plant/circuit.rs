@@ -364,6 +364,18 @@ impl Plant {
         self.network.set_bound_water(node, moles);
     }
 
+    /// Lets the desiccant lie open for `dt`, s, in air with the vapour pressure of water `outside`,
+    /// Pa: its ends are apart, and the air comes to it freely.
+    pub fn expose_desiccant(&mut self, outside: f64, dt: f64) {
+        let node = self.network.node(self.node(Place::AfterDrier));
+        let (held, t) = (node.bound_water, node.temperature);
+        let saturated = self.network.water_pressure(t);
+        let taken = desiccant::taken_from_air(held, self.drier_capacity, outside, saturated, dt);
+        let moles = (held + taken).max(0.0);
+        self.network
+            .set_bound_water(self.node(Place::AfterDrier), moles);
+    }
+
     /// Water that a fresh desiccant holds at most, kg.
     pub fn desiccant_capacity(&self) -> f64 {
         self.drier_capacity * super::network::gas::MOLAR_MASS[2]

@@ -1,7 +1,10 @@
 //! Checks against published values. Each names its source; `data/` holds the longer tables.
 
+mod bench;
 mod nitrogen_gas;
 mod refrigerant_tables;
+mod system;
 mod table;
+mod vacuum;
 mod water_solubility;
 mod water_vapour;
