@@ -4,6 +4,7 @@ use super::compressor::Compressor;
 use super::condenser::{self, Condenser, Condensing};
 use super::evaporator::{self, Evaporating, Evaporator};
 use super::metering::{CoilEnd, Metering};
+use super::network::gas::MOLAR_MASS;
 use super::network::{
     Compressed, Direction, Draw, Draws, Drive, ElementId, End, Fill, Law, Machinery, Network,
     NodeId, NodeSpec, Path, Phase, Restriction, Throttled,
@@ -354,13 +355,13 @@ impl Plant {
     /// Water that the drier's desiccant holds, kg.
     pub fn desiccant_water(&self) -> f64 {
         let node = self.network.node(self.node(Place::AfterDrier));
-        node.bound_water * super::network::gas::MOLAR_MASS[2]
+        node.bound_water * MOLAR_MASS[2]
     }
 
     /// Sets the water that the desiccant holds, kg, as a new drier brings it.
     pub fn set_desiccant_water(&mut self, water: f64) {
         let node = self.node(Place::AfterDrier);
-        let moles = water.max(0.0) / super::network::gas::MOLAR_MASS[2];
+        let moles = water.max(0.0) / MOLAR_MASS[2];
         self.network.set_bound_water(node, moles);
     }
 
@@ -378,7 +379,7 @@ impl Plant {
 
     /// Water that a fresh desiccant holds at most, kg.
     pub fn desiccant_capacity(&self) -> f64 {
-        self.drier_capacity * super::network::gas::MOLAR_MASS[2]
+        self.drier_capacity * MOLAR_MASS[2]
     }
 
     /// Gives a link the law that its opening makes.
@@ -427,23 +428,11 @@ impl Plant {
         let condensing = self.condense(conditions);
         let evaporating = self.evaporate(conditions, dt);
         self.warm();
-        let coil = self.node(Place::Evaporator);
-        let free_before = self.network.node(coil).free_water;
-        let coil_temperature = self.network.node(coil).temperature;
         self.network.advance(dt, &self.drive, &self.machines);
         oil::exchange(&mut self.network, self.nodes[0], self.oil_lag, dt);
         desiccant::exchange(&mut self.network, self.nodes[4], self.drier_capacity, dt);
-        let node = self.network.node(coil);
-        self.machines.metering.live(
-            &CoilEnd {
-                outlet: evaporating.outlet_temperature,
-                inside: coil_temperature,
-                pressure: node.pressure,
-                formed: node.free_water - free_before,
-                free_water: node.free_water,
-            },
-            dt,
-        );
+        let coil = self.coil_end(evaporating.outlet_temperature);
+        self.machines.metering.live(&coil, dt);
         self.report(conditions, &condensing, &evaporating);
     }
 
@@ -496,6 +485,22 @@ impl Plant {
         let given = self.discharge_to_shell * (temperature(1) - temperature(0));
         self.drive.heat[0] += given;
         self.drive.heat[1] -= given;
+    }
+
+    /// What the metering device feels.
+    fn coil_end(&self, outlet: f64) -> CoilEnd {
+        let node = self.network.node(self.node(Place::Evaporator));
+        let before = self.network.node(self.node(Place::AfterDrier));
+        let boiling = self.network.refrigerant().dew_temperature(node.pressure);
+        let ratio = MOLAR_MASS[2] / self.network.refrigerant().molar_mass();
+        CoilEnd {
+            outlet,
+            inside: node.temperature,
+            pressure: node.pressure,
+            flow: self.passed(Link::Metering).max(0.0),
+            water: before.gas[2] * MOLAR_MASS[2] / before.refrigerant.max(1e-6),
+            held: ratio * self.network.water_pressure(boiling) / node.pressure,
+        }
     }
 
     /// Writes down how the unit stands.
