@@ -1,5 +1,6 @@
 //! Checks against published values. Each names its source; `data/` holds the longer tables.
 
+#[path = "../plant_common/mod.rs"]
 mod bench;
 mod nitrogen_gas;
 mod refrigerant_tables;

@@ -1,5 +1,7 @@
 //! The running unit against published behaviour of such units.
 
+use std::fmt::Write;
+
 use coldbench::plant::{Place, Unit};
 use coldbench::units::Mass;
 
@@ -33,7 +35,8 @@ fn settled_with(
     bench
 }
 
-/// Evaporating and condensing temperature, superheat, subcooling, discharge, air rise and drop, °F.
+/// Evaporating temperature, superheat, condensing temperature, subcooling, discharge, air rise and
+/// drop, °F.
 fn signs(bench: &Bench) -> [f64; 7] {
     let fluid = bench.plant.network().refrigerant();
     let operating = bench.plant.operating();
@@ -74,7 +77,7 @@ fn faults_change_the_temperatures_as_published() {
         let bench = settled_with(charge, 95.0, 80.0, 67.0, |bench| match fault.as_str() {
             "compressor_valve_leakage" => bench.plant.set_valve_leak(1.0e-6),
             "liquid_line_restriction" => bench.plant.set_drier_clogging(0.93),
-            "condenser_fouling" => bench.conditions.condenser_fan = 0.5,
+            "condenser_fouling" => bench.conditions.condenser_fan = 0.4,
             "evaporator_fouling" => bench.conditions.blower = 0.7,
             _ => {}
         });
@@ -90,7 +93,8 @@ fn faults_change_the_temperatures_as_published() {
             };
             all += 1;
             right += u32::from(ok);
-            told += &format!(" {name} {change:+.2}{}", if ok { "" } else { " (WRONG)" });
+            let mark = if ok { "" } else { " (WRONG)" };
+            write!(told, " {name} {change:+.2}{mark}").expect("a string takes it");
         }
         println!("{fault}:{told}");
     }
@@ -121,7 +125,8 @@ fn superheat_follows_the_charging_chart() {
             squares += off * off;
             count += 1;
             within += u32::from(off.abs() <= 5.0);
-            told += &format!(" {wet_bulb}: {:.1} ({wanted})", bench.superheat());
+            write!(told, " {wet_bulb}: {:.1} ({wanted})", bench.superheat())
+                .expect("a string takes it");
         }
         println!("{outdoor} °F outdoors:{told}");
     }

@@ -58,7 +58,7 @@ fn pull_down(hose: Option<Restriction>) -> ([f64; 4], f64) {
         seconds += 0.1;
         let after = bench.plant.network().node(tank).pressure;
         if after / MICRON < marks[reached] {
-            speeds[reached] = 10.0 * (before / after).ln() / 0.1;
+            speeds[reached] = 10.0 * libm::log(before / after) / 0.1;
             reached += 1;
         }
     }
