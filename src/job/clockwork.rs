@@ -2,8 +2,9 @@
 
 use super::{Job, TICK};
 use crate::fluid::gas::MOLAR_MASS;
+use crate::fluid::moist_air;
 use crate::kit::ThermometerPlace;
-use crate::plant::{Air, Conditions, Line, Made, Place, Spot};
+use crate::plant::{Conditions, Joint, Line, Made, Place, Spot};
 use crate::units::{ATMOSPHERE, PSI};
 use crate::words::{FindingKind, HoseEnd};
 
@@ -26,6 +27,7 @@ impl Job {
         self.outlets.set(&self.fittings, covered, &mut self.plant);
         self.piping.set(&self.kit, &self.fittings, self.outdoor.t, &mut self.plant);
         self.plant.tick(&conditions);
+        self.let_open_drier_breathe();
         self.tick += 1;
         self.follow_electrics();
         self.follow_instruments(&conditions);
@@ -43,6 +45,16 @@ impl Job {
             blower: share(self.electrics.blower_runs(), self.air.filter_dirt),
             outdoor: self.outdoor,
             indoor: self.indoor,
+        }
+    }
+
+    /// A drier with a flare apart takes water from the air of the place.
+    fn let_open_drier_breathe(&mut self) {
+        let joints = [Joint::DrierInlet, Joint::DrierOutlet];
+        let is_open = joints.into_iter().any(|joint| self.fittings.joint(joint).is_open());
+        if is_open && self.fittings.drier.fitted.is_some() {
+            let outside = moist_air::vapour_pressure(self.outdoor.w);
+            self.plant.expose_desiccant(outside, TICK);
         }
     }
 
@@ -142,7 +154,7 @@ impl Job {
         if pumped.mass > 0.0 && at_pump > 10.0 * PSI {
             self.watch.peak(tick, FindingKind::PumpUnderPressure, "vacuum pump", at_pump);
         }
-        for joint in crate::plant::Joint::ALL {
+        for joint in Joint::ALL {
             if self.fittings.joint(joint).made == Made::Apart {
                 self.watch.grow(tick, FindingKind::StoodOpen, joint.label(), TICK);
             }

@@ -48,27 +48,22 @@ pub(super) fn exchange(network: &mut Network, drier: NodeId, capacity: f64, dt: 
     // The vapour's energy of formation stays in the node: as warmth.
 }
 
-/// The same of a drier that lies open: air of the place goes through it, with water at `outside`,
-/// Pa, and what it takes comes from there.
-pub(super) fn breathe(
-    network: &mut Network,
-    drier: NodeId,
+/// Mol that a desiccant which holds `held` of `capacity` mol takes in `dt`, s, from moist air with
+/// the vapour pressure of water `outside`, Pa, at a temperature with the saturation `saturated`.
+pub(super) fn taken_from_air(
+    held: f64,
     capacity: f64,
     outside: f64,
+    saturated: f64,
     dt: f64,
-) {
+) -> f64 {
     if capacity <= 0.0 {
-        return;
+        return 0.0;
     }
-    let node = network.node(drier);
-    let bound = node.bound_water;
-    let filling = bound / capacity;
-    let cube = filling * filling * filling;
-    let saturated = network.water_pressure(node.temperature);
-    let held_slope = 4.0 * saturated * cube / capacity;
-    let taken = dt * UPTAKE * (outside - saturated * cube * filling)
-        / (1.0 + dt * UPTAKE * held_slope);
-    network.set_bound_water(drier, (bound + taken).max(0.0));
+    let filling = held / capacity;
+    let square = filling * filling;
+    let slope = 4.0 * saturated * square * filling / capacity;
+    dt * UPTAKE * (outside - saturated * square * square) / (1.0 + dt * UPTAKE * slope)
 }
 
 /// Moles of a mass of water.

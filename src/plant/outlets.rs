@@ -71,9 +71,6 @@ impl Outlets {
             0.0
         };
         plant.set_opening(Link::Drier, drier);
-        let drier_joints = [Joint::DrierInlet, Joint::DrierOutlet];
-        let apart = drier_joints.into_iter().any(|joint| fittings.joint(joint).is_open());
-        plant.expose_desiccant(apart && fittings.drier.fitted.is_some());
         let coil_in = if passes([Joint::IndoorLiquid; 2]) { 1.0 } else { 0.0 };
         plant.set_opening(Link::Metering, coil_in * (1.0 - fittings.metering_dirt));
         let coil_out = if passes([Joint::IndoorSuction; 2]) { 1.0 } else { 0.0 };
