@@ -27,7 +27,8 @@ pub fn demonstrate(no_window: &str) -> anyhow::Result<Answer> {
     let performed = perform(recorder(&found)?, &procedure, name)?;
     let file = &found.scenario.file;
     let text = format!(
-        "{}. {}: \"{}\"\n\n{}\n\nThere is no window: {no_window}.\nA window needs a display. {COMMANDS}",
+        "{}. {}: \"{}\"\n\n{}\n\n\
+         There is no window: {no_window}.\nA window needs a display. {COMMANDS}",
         file.title,
         file.customer.name,
         file.customer.complaint,
