@@ -5,10 +5,14 @@
 //! and ticks, gives **readings** and keeps the **truth**; its watch notes **findings**. An
 //! **attempt** is the recording of one person's actions; a **rubric** turns it into **marks**.
 
+pub mod attempt;
+pub mod cli;
 pub mod fluid;
 pub mod job;
 pub mod kit;
+pub mod marking;
 pub mod plant;
+pub mod report;
 pub mod scenario;
 pub mod units;
 pub mod words;

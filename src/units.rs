@@ -84,8 +84,8 @@ quantity! {
 quantity! {
     /// A pressure above the standard atmosphere, as a gauge shows it; negative in a vacuum.
     GaugePressure {
-        GaugePascals from_pascals pascals 1.0, 0.0;
         Psig from_psig psig PSI, 0.0;
+        GaugePascals from_pascals pascals 1.0, 0.0;
         KilopascalsGauge from_kilopascals kilopascals 1e3, 0.0;
     }
 }

@@ -1,20 +1,33 @@
 //! A scenario under way: the clock, `apply(Action)`, `tick()`, readings, the hidden truth.
 
+mod actions;
+pub mod charging_chart;
+mod clockwork;
+mod measure;
+pub mod procedure;
 mod refusal;
+mod settle;
 mod sheet;
 mod truth;
+mod watch;
 
 pub use refusal::Refusal;
+pub use settle::{Overrides, Settled, settle};
 pub use sheet::{Entry, JobSheet};
 pub use truth::Truth;
 
-use crate::kit::Kit;
-use crate::plant::{Electrics, Fittings};
+use crate::kit::{Kit, Piping};
+use crate::fluid::moist_air;
+use crate::plant::faults::Patient;
+use crate::plant::network::Boundary;
+use crate::plant::{Air, AirSide, Conditions, Electrics, Fittings, Outlets, Plant};
 use crate::scenario::Scenario;
-use crate::words::{Action, Finding, Quantity, Reading, SheetField, Shown, Status};
+use crate::units::{ATMOSPHERE, Mass};
+use crate::words::{Action, Finding};
+use watch::Watch;
 
 /// The length of a tick, s.
-pub const TICK: f64 = 0.1;
+pub const TICK: f64 = crate::plant::TICK;
 
 /// Ticks in a second.
 pub const TICKS_PER_SECOND: u64 = 10;
@@ -35,39 +48,81 @@ pub trait Door {
 pub struct Job {
     tick: u64,
     handed_back: bool,
+    running_ticks: u64,
+    plant: Plant,
+    outlets: Outlets,
+    piping: Piping,
     fittings: Fittings,
     electrics: Electrics,
+    air: AirSide,
     kit: Kit,
     sheet: JobSheet,
-    findings: Vec<Finding>,
+    watch: Watch,
+    outdoor: Air,
+    indoor: Air,
+    indoor_wet_bulb: f64,
+    nominal_charge: f64,
+    rated_flow: f64,
+    /// Test pressures of low and high side, Pa gauge.
+    test_pressures: (f64, f64),
 }
 
 impl Job {
     /// A job at its start: the unit rested at the weather's temperature, the kit on the cart.
     pub fn new(scenario: &Scenario) -> Self {
+        let unit = &scenario.unit;
+        let (site, cart) = (&scenario.file.site, &scenario.file.cart);
+        let (outdoor, indoor) = site.air();
+        let conditions = Conditions {
+            compressor_powered: false,
+            condenser_fan: 0.0,
+            blower: 0.0,
+            outdoor,
+            indoor,
+        };
+        let nominal = unit.nameplate.charge_for(site.line_set);
+        let share: f64 = scenario.file.faults.iter().map(|fault| fault.charge_share()).sum();
+        let charge = Mass::from_kilograms(nominal.kilograms() * (1.0 + share));
+        let installed = unit.clone().with_line_set(site.line_set);
+        let mut plant = Plant::new(&installed, &conditions, charge);
+        let mut fittings = Fittings::sound(&unit.service);
+        let mut air = AirSide::default();
+        for fault in &scenario.file.faults {
+            fault.plant(&mut Patient {
+                plant: &mut plant,
+                fittings: &mut fittings,
+                air: &mut air,
+            });
+        }
+        let outside = plant.network_mut().add_boundary(open_air(outdoor));
+        let outlets = Outlets::lay_out(&mut plant, outside);
+        let piping =
+            Piping::lay_out(&mut plant, outside, cart.hose, cart.hose_bore, cart.refrigerant);
+        let mut kit = Kit::on_the_cart(outdoor.t, cart.thermometers, scenario.file.seed);
+        kit.cylinder.rest_on(cart.refrigerant.kilograms());
         Self {
             tick: 0,
             handed_back: false,
-            fittings: Fittings::of_a_sound_unit(),
-            electrics: Electrics::at_rest(scenario_electrics()),
-            kit: Kit::on_the_cart(308.15, scenario.file.cart.thermometers, scenario.file.seed),
+            running_ticks: 0,
+            plant,
+            outlets,
+            piping,
+            fittings,
+            electrics: Electrics::at_rest(unit.electrics),
+            air,
+            kit,
             sheet: JobSheet::default(),
-            findings: Vec::new(),
+            watch: Watch::default(),
+            outdoor,
+            indoor,
+            indoor_wet_bulb: site.indoor_wet_bulb.kelvin(),
+            nominal_charge: nominal.kilograms(),
+            rated_flow: unit.nameplate.rated_flow.kilograms_per_second(),
+            test_pressures: (
+                unit.nameplate.low_side_test.pascals(),
+                unit.nameplate.high_side_test.pascals(),
+            ),
         }
-    }
-
-    /// Does an action, or refuses it and changes nothing.
-    pub fn apply(&mut self, action: Action) -> Result<(), Refusal> {
-        let _ = action;
-        if self.handed_back {
-            return Err(Refusal::because("The job has been handed back."));
-        }
-        Ok(())
-    }
-
-    /// Lets one tick pass.
-    pub fn tick(&mut self) {
-        self.tick += 1;
     }
 
     /// The ticks that have passed.
@@ -80,35 +135,9 @@ impl Job {
         self.handed_back
     }
 
-    /// What an instrument shows.
-    pub fn reading(&self, reading: Reading) -> Shown {
-        let _ = reading;
-        Shown::Nothing
-    }
-
-    /// Whether something can be seen to be so.
-    pub fn status(&self, status: Status) -> bool {
-        let _ = (status, self.tick);
-        false
-    }
-
-    /// What the instruments give for a blank of the job sheet now: a reading, or what is worked
-    /// out from readings by the charts (superheat, subcooling, target). `None` where an instrument
-    /// that it takes shows nothing.
-    pub fn instruments_for(&self, field: SheetField) -> Option<Quantity> {
-        let _ = (field, self.tick);
-        None
-    }
-
-    /// What is true inside.
-    pub fn truth(&self) -> Truth {
-        let _ = self.tick;
-        Truth::default()
-    }
-
     /// What the watch has noted, in the order in which each began.
     pub fn findings(&self) -> &[Finding] {
-        &self.findings
+        self.watch.findings()
     }
 
     /// The job sheet.
@@ -116,7 +145,7 @@ impl Job {
         &self.sheet
     }
 
-    /// Valves, ports and joints as they stand.
+    /// Valves, ports, joints and drier as they stand.
     pub const fn fittings(&self) -> &Fittings {
         &self.fittings
     }
@@ -131,9 +160,9 @@ impl Job {
         &self.kit
     }
 
-    /// A digest of the whole state: equal digests mean equal bits.
-    pub fn digest(&self) -> u64 {
-        self.tick
+    /// The circuit, for those who may see inside.
+    pub const fn plant(&self) -> &Plant {
+        &self.plant
     }
 }
 
@@ -151,18 +180,8 @@ impl Door for Job {
     }
 }
 
-fn scenario_electrics() -> crate::plant::ElectricsData {
-    use crate::plant::{ElectricsData, PressureSwitch};
-    use crate::units::{Current, GaugePressure, Voltage};
-    ElectricsData {
-        supply: Voltage::from_volts(230.0),
-        power_factor: 0.95,
-        rated: Current::from_amps(17.0),
-        locked_rotor: Current::from_amps(85.0),
-        high_switch: PressureSwitch {
-            opens: GaugePressure::from_psig(400.0),
-            closes: GaugePressure::from_psig(300.0),
-        },
-        low_switch: None,
-    }
+/// The open air as a boundary of the network.
+fn open_air(air: Air) -> Boundary {
+    let water = moist_air::vapour_pressure(air.w) / ATMOSPHERE;
+    Boundary { pressure: ATMOSPHERE, temperature: air.t, moles: [0.0, 1.0 - water, water] }
 }

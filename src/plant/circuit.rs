@@ -106,6 +106,8 @@ pub struct Plant {
     /// Share of the drier's flow area that dirt has taken.
     pub(super) drier_clogging: f64,
     pub(super) drier_capacity: f64,
+    /// There is a drier with its desiccant in the line.
+    pub(super) desiccant_in: bool,
     pub(super) machines: Machines,
     condenser: Condenser,
     evaporator: Evaporator,
@@ -196,6 +198,7 @@ impl Plant {
             openings: [1.0; 7],
             drier_clogging: 0.0,
             drier_capacity: desiccant::moles(unit.drier.capacity),
+            desiccant_in: true,
             machines: Machines {
                 compressor: Compressor::new(&unit.compressor),
                 metering: Metering::new(&unit.metering, fluid, t),
@@ -248,6 +251,11 @@ impl Plant {
             self.openings[link as usize] = share;
             self.renew_law(link as usize);
         }
+    }
+
+    /// The area of a link that is fully open, m²; 0 for a machine.
+    pub const fn full_area(&self, link: Link) -> f64 {
+        self.areas[link as usize]
     }
 
     /// How far a link is open, 0 to 1.
@@ -303,7 +311,10 @@ impl Plant {
         self.warm();
         self.network.advance(dt, &self.drive, &self.machines);
         oil::exchange(&mut self.network, self.nodes[0], self.oil_lag, dt);
-        desiccant::exchange(&mut self.network, self.nodes[4], self.drier_capacity, dt);
+        if self.desiccant_in {
+            let capacity = self.drier_capacity;
+            desiccant::exchange(&mut self.network, self.nodes[4], capacity, dt);
+        }
         let coil = self.coil_end(evaporating.outlet_temperature);
         self.machines.metering.live(&coil, dt);
         self.report(conditions, &condensing, &evaporating);
@@ -453,6 +464,7 @@ impl Plant {
             self.evaporator.frost,
             self.enthalpy_in,
             self.drier_clogging,
+            f64::from(u8::from(self.desiccant_in)),
         ];
         own.into_iter().chain(self.openings).for_each(visitor);
     }

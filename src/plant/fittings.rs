@@ -1,27 +1,56 @@
 //! The unit's service valves, ports and joints, as they stand.
 
-use super::service_valve::ValveKind;
-use super::{FlareSize, Joint, JointState, Line, ServiceValve};
+use super::{Drier, FlareSize, Joint, JointState, Line, ServiceValve, ValveKind};
+use serde::{Deserialize, Serialize};
+
+/// Which valves and flares a unit has.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct ServiceData {
+    /// The liquid service valve.
+    pub liquid_valve: ValveKind,
+    /// The suction service valve.
+    pub suction_valve: ValveKind,
+    /// The tube of the liquid line.
+    pub liquid_flare: FlareSize,
+    /// The tube of the suction line.
+    pub suction_flare: FlareSize,
+}
 
 /// Valves, ports and joints of one unit.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Fittings {
     valves: [ServiceValve; 2],
     joints: [JointState; 6],
+    /// The filter drier.
+    pub drier: Drier,
+    /// The share of the metering device's area that dirt takes.
+    pub metering_dirt: f64,
+    /// A hole in the indoor coil, m².
+    pub indoor_coil_leak: f64,
+    /// A hole in the outdoor coil, m².
+    pub outdoor_coil_leak: f64,
 }
 
 impl Fittings {
     /// From the state of each valve and joint, in the order of [`Line::ALL`] and [`Joint::ALL`].
     pub const fn new(valves: [ServiceValve; 2], joints: [JointState; 6]) -> Self {
-        Self { valves, joints }
+        Self {
+            valves,
+            joints,
+            drier: Drier::sound(),
+            metering_dirt: 0.0,
+            indoor_coil_leak: 0.0,
+            outdoor_coil_leak: 0.0,
+        }
     }
 
-    /// A sound unit with 3/8 in liquid and 3/4 in suction line.
-    pub fn of_a_sound_unit() -> Self {
-        let valve = ServiceValve::in_service(ValveKind::TwoPosition);
-        let (small, large) = (FlareSize::ThreeEighths, FlareSize::ThreeQuarters);
+    /// All of a unit as the maker ships it: back-seated, capped, tight.
+    pub fn sound(data: &ServiceData) -> Self {
+        let valves = [data.liquid_valve, data.suction_valve].map(ServiceValve::in_service);
+        let (small, large) = (data.liquid_flare, data.suction_flare);
         let sizes = [small, small, small, small, large, large];
-        Self::new([valve; 2], sizes.map(JointState::sound))
+        Self::new(valves, sizes.map(JointState::sound))
     }
 
     /// A service valve.
@@ -42,5 +71,34 @@ impl Fittings {
     /// A joint, to work on.
     pub const fn joint_mut(&mut self, joint: Joint) -> &mut JointState {
         &mut self.joints[joint as usize]
+    }
+
+    /// Every number of the state, for digests.
+    pub fn visit_state(&self, visit: &mut dyn FnMut(f64)) {
+        let flag = |so: bool| f64::from(u8::from(so));
+        for valve in &self.valves {
+            let port = &valve.port;
+            for so in [valve.cap_on, port.cap_on, port.core_in, port.tool_on, port.tool_open] {
+                visit(flag(so));
+            }
+            for number in [valve.open.get(), valve.seat_leak, valve.packing_leak, port.core_leak] {
+                visit(number);
+            }
+        }
+        for joint in &self.joints {
+            visit(joint.leak_area());
+            visit(joint.shortfall());
+            visit(flag(joint.split));
+        }
+        visit(self.drier.fitted.map_or(-1.0, |arrow| f64::from(arrow as u8)));
+        let rest = [
+            self.drier.clogging,
+            self.metering_dirt,
+            self.indoor_coil_leak,
+            self.outdoor_coil_leak,
+        ];
+        for number in rest {
+            visit(number);
+        }
     }
 }

@@ -50,6 +50,18 @@ impl Plant {
         self.network.set_bound_water(node, moles);
     }
 
+    /// Takes the drier's desiccant out of the circuit, with the water that it holds.
+    pub fn take_out_desiccant(&mut self) {
+        self.set_desiccant_water(0.0);
+        self.desiccant_in = false;
+    }
+
+    /// Puts fresh desiccant in. Chosen: it has taken a twentieth of a gram while it was uncapped.
+    pub fn fit_fresh_desiccant(&mut self) {
+        self.desiccant_in = true;
+        self.set_desiccant_water(5e-5);
+    }
+
     /// Lets the desiccant lie open for `dt`, s, in air with the vapour pressure of water `outside`,
     /// Pa: its ends are apart, and the air comes to it freely.
     pub fn expose_desiccant(&mut self, outside: f64, dt: f64) {

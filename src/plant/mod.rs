@@ -1,5 +1,6 @@
 //! The split system: one file per part, and the network that ties them.
 
+mod air_side;
 mod circuit;
 mod compressor;
 mod condenser;
@@ -12,29 +13,36 @@ mod fittings;
 mod hooks;
 mod joint;
 mod lines;
+mod look;
 mod metering;
+mod nameplate;
 pub mod network;
 mod oil;
 mod operating;
+mod outlets;
 mod rest;
 mod service_valve;
 mod spot;
 mod unit;
 mod zones;
 
+pub use air_side::AirSide;
 pub use circuit::{Air, Conditions, Link, Place, Plant, TICK};
 pub use compressor::CompressorData;
 pub use condenser::CondenserData;
 pub use desiccant::DrierData;
-pub use drier::Arrow;
+pub use drier::{Arrow, Drier};
 pub use electrics::{Electrics, ElectricsData, PressureSwitch, ThermostatCall};
 pub use evaporator::EvaporatorData;
 pub use faults::{Fault, FaultKind};
-pub use fittings::Fittings;
+pub use fittings::{Fittings, ServiceData};
 pub use joint::{FlareSize, Joint, JointState, Made};
 pub use lines::LineData;
+pub use look::Contents;
 pub use metering::MeteringData;
+pub use nameplate::Nameplate;
 pub use operating::Operating;
-pub use service_valve::{Line, PortState, ServiceValve};
+pub use outlets::{Outlets, place_of};
+pub use service_valve::{Line, PortState, ServiceValve, ValveKind};
 pub use spot::Spot;
 pub use unit::{KnownRefrigerant, Unit};

@@ -6,8 +6,9 @@ use super::desiccant::DrierData;
 use super::evaporator::EvaporatorData;
 use super::lines::LineData;
 use super::metering::MeteringData;
+use super::{ElectricsData, Nameplate, ServiceData};
 use crate::fluid::refrigerant::Refrigerant;
-use crate::units::{Area, Mass};
+use crate::units::{Area, Length};
 use serde::{Deserialize, Serialize};
 
 /// A refrigerant that the program knows, by its trade name.
@@ -55,8 +56,12 @@ pub struct Unit {
     pub name: String,
     /// Its refrigerant.
     pub refrigerant: KnownRefrigerant,
-    /// The charge on its nameplate.
-    pub charge: Mass,
+    /// Its nameplate.
+    pub nameplate: Nameplate,
+    /// Its electric side.
+    pub electrics: ElectricsData,
+    /// Its service valves and flares.
+    pub service: ServiceData,
     /// Compressor.
     pub compressor: CompressorData,
     /// Outdoor coil.
@@ -79,5 +84,16 @@ impl Unit {
     /// Reads a unit's file.
     pub fn from_ron(text: &str) -> Result<Self, ron::error::SpannedError> {
         ron::from_str(text)
+    }
+
+    /// The unit with a line set of this length: what is longer than the nameplate covers adds
+    /// tube, and with it volume and wall, to both lines.
+    #[must_use]
+    pub fn with_line_set(mut self, length: Length) -> Self {
+        let further = (length.metres() - self.nameplate.covers.metres()).max(0.0);
+        let ServiceData { liquid_flare, suction_flare, .. } = self.service;
+        self.liquid_line = self.liquid_line.longer_by(further, liquid_flare.bore());
+        self.suction_line = self.suction_line.longer_by(further, suction_flare.bore());
+        self
     }
 }

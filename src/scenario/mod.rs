@@ -1,7 +1,18 @@
 //! Scenarios: what was asked. Schema, loading, checking, diagnostics.
 
+mod check;
+mod diagnostic;
+mod document;
+mod load;
 mod rubric;
 mod schema;
+mod standard;
+mod units;
 
+pub(crate) use check::{check_bound, check_not_empty, check_version};
+pub use diagnostic::Diagnostic;
+pub use document::{Document, Place};
+pub use load::shipped_names;
+pub(crate) use load::{in_order, read_file};
 pub use rubric::{Criterion, EndState, Rule};
 pub use schema::{Cart, Customer, Scenario, ScenarioFile, Site};

@@ -27,11 +27,12 @@ pub struct Criterion {
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub enum Rule {
-    /// An event must not happen, or add up to no more than a limit over the whole job.
+    /// An event must not happen, or come to no more than a limit over the whole job: amounts are
+    /// added up, of pressures the highest counts.
     Never {
         /// The kind of finding.
         finding: FindingKind,
-        /// The sum of sizes that is let pass; without it, one finding fails.
+        /// What is let pass; without it, one finding fails.
         #[serde(default)]
         up_to: Option<Level>,
     },
@@ -49,10 +50,10 @@ pub enum Rule {
         /// What the instruments and the site must have shown then.
         #[serde(default)]
         when: Vec<Condition>,
-        /// Only after this.
+        /// Only after the first time this was reached.
         #[serde(default)]
         after: Option<Milestone>,
-        /// Only before this.
+        /// Only before the first time this was reached, since `after` where that is asked.
         #[serde(default)]
         before: Option<Milestone>,
     },

@@ -1,7 +1,8 @@
 //! The schema of a scenario file.
 
 use super::Criterion;
-use crate::plant::Fault;
+use crate::fluid::moist_air;
+use crate::plant::{Air, Fault, Unit};
 use crate::units::{Fraction, Length, Mass, Temperature};
 use serde::{Deserialize, Serialize};
 
@@ -67,6 +68,19 @@ pub struct Customer {
     pub complaint: String,
 }
 
+impl Site {
+    /// Outdoor and indoor air as they go over the coils.
+    pub fn air(&self) -> (Air, Air) {
+        let (outdoor, indoor) = (self.outdoor.kelvin(), self.indoor.kelvin());
+        let wet_bulb = self.indoor_wet_bulb.kelvin();
+        let humidity = self.outdoor_humidity.get();
+        (
+            Air { t: outdoor, w: moist_air::humidity_ratio_from_relative(outdoor, humidity) },
+            Air { t: indoor, w: moist_air::humidity_ratio_from_wet_bulb(indoor, wet_bulb) },
+        )
+    }
+}
+
 /// What is on the cart, where it is not the usual.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
 #[serde(deny_unknown_fields, default)]
@@ -99,6 +113,8 @@ impl Default for Cart {
 /// A scenario with its unit, checked and ready to become a job.
 #[derive(Debug, Clone)]
 pub struct Scenario {
+    /// The unit.
+    pub unit: Unit,
     /// Its short name: the file name without its ending.
     pub name: String,
     /// What the file says.

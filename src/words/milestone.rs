@@ -1,6 +1,6 @@
 //! Milestones and conditions: the words in which a rubric speaks about a course of events.
 
-use super::{Action, Bound, GaugePlace, Reading, Spot};
+use super::{Action, Bound, GaugePlace, Hose, Reading, Spot};
 use crate::plant::{Joint, Line};
 use serde::{Deserialize, Serialize};
 
@@ -27,6 +27,8 @@ pub enum Milestone {
     Sniffed(Spot),
     /// A spot was wetted with bubble solution.
     Wetted(Spot),
+    /// A hose was purged.
+    Purged(Hose),
     /// The nitrogen cylinder was opened.
     NitrogenOpened,
     /// The vacuum pump was started.
@@ -60,6 +62,7 @@ impl Milestone {
             (Self::Sniffed(spot), Action::Sniff(s)) | (Self::Wetted(spot), Action::Wet(s)) => {
                 spot == *s
             }
+            (Self::Purged(hose), Action::Purge(h)) => hose == *h,
             (Self::CylinderOpened, Action::CylinderValve(open)) => open.get() > 0.0,
             (Self::BrokeAnyJoint, Action::Loosen(_) | Action::TakeApart(_))
             | (Self::DrierOut, Action::TakeOutDrier)

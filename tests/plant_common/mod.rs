@@ -38,7 +38,7 @@ pub struct Bench {
 impl Bench {
     pub fn r22() -> Self {
         let unit = Unit::from_ron(R22).expect("the shipped unit reads");
-        let charge = unit.charge;
+        let charge = unit.nameplate.charge;
         Self::of(&unit, charge, 95.0)
     }
 

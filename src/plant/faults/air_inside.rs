@@ -1,6 +1,7 @@
 //! Air in the circuit.
 
-use super::{Fault, FaultSheet};
+use super::{Fault, FaultSheet, Patient};
+use crate::plant::{Place, network::Amounts};
 use crate::units::Mass;
 
 /// What there is to know about this kind.
@@ -11,3 +12,9 @@ pub(super) const SHEET: FaultSheet = FaultSheet {
     range: (0.0, 100.0),
     of_size: |grams| Fault::AirInside(Mass::from_grams(grams)),
 };
+
+/// Puts air in the condenser, where it gathers.
+pub(super) fn plant(air: Mass, patient: &mut Patient<'_>) {
+    let at = patient.plant.node(Place::Condenser);
+    patient.plant.network_mut().add(at, Amounts::air(air.kilograms()));
+}

@@ -1,6 +1,6 @@
 //! Dirt at the metering device.
 
-use super::{Fault, FaultSheet};
+use super::{Fault, FaultSheet, Patient};
 use crate::units::Fraction;
 
 /// What there is to know about this kind.
@@ -11,3 +11,8 @@ pub(super) const SHEET: FaultSheet = FaultSheet {
     range: (0.0, 0.95),
     of_size: |share| Fault::BlockedMetering(Fraction::clamped(share)),
 };
+
+/// Takes flow area from the metering device.
+pub(super) fn plant(share: Fraction, patient: &mut Patient<'_>) {
+    patient.fittings.metering_dirt = share.get();
+}

@@ -1,6 +1,6 @@
 //! A dirty indoor air filter.
 
-use super::{Fault, FaultSheet};
+use super::{Fault, FaultSheet, Patient};
 use crate::units::Fraction;
 
 /// What there is to know about this kind.
@@ -11,3 +11,8 @@ pub(super) const SHEET: FaultSheet = FaultSheet {
     range: (0.0, 0.95),
     of_size: |share| Fault::DirtyFilter(Fraction::clamped(share)),
 };
+
+/// Takes air from the indoor coil.
+pub(super) fn plant(share: Fraction, patient: &mut Patient<'_>) {
+    patient.air.filter_dirt = share.get();
+}

@@ -1,6 +1,6 @@
 //! Dirt on the outdoor coil.
 
-use super::{Fault, FaultSheet};
+use super::{Fault, FaultSheet, Patient};
 use crate::units::Fraction;
 
 /// What there is to know about this kind.
@@ -11,3 +11,8 @@ pub(super) const SHEET: FaultSheet = FaultSheet {
     range: (0.0, 0.95),
     of_size: |share| Fault::FouledCondenser(Fraction::clamped(share)),
 };
+
+/// Takes air from the outdoor coil.
+pub(super) fn plant(share: Fraction, patient: &mut Patient<'_>) {
+    patient.air.outdoor_dirt = share.get();
+}

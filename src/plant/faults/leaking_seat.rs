@@ -1,8 +1,9 @@
 //! A service valve that does not seat.
 
-use super::{Fault, FaultSheet};
+use super::{Fault, FaultSheet, Patient};
 use crate::plant::Line;
 use crate::units::Length;
+use std::f64::consts::FRAC_PI_4;
 
 /// What there is to know about this kind.
 pub(super) const SHEET: FaultSheet = FaultSheet {
@@ -15,3 +16,9 @@ pub(super) const SHEET: FaultSheet = FaultSheet {
         hole: Length::from_millimetres(hole),
     },
 };
+
+/// Lets the closed seat leak.
+pub(super) fn plant(at: Line, hole: Length, patient: &mut Patient<'_>) {
+    let area = FRAC_PI_4 * hole.metres() * hole.metres();
+    patient.fittings.valve_mut(at).seat_leak = area;
+}

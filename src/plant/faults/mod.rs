@@ -15,7 +15,7 @@ mod overcharge;
 mod undercharge;
 mod weak_compressor_valves;
 
-use super::{Line, Spot};
+use super::{AirSide, Fittings, Line, Plant, Spot};
 use crate::units::{Area, Fraction, Length, Mass};
 use serde::{Deserialize, Serialize};
 
@@ -85,7 +85,7 @@ pub enum FaultKind {
 }
 
 /// What there is to know about a kind: its name on the command line, its unit and its range.
-#[derive(Debug, Clone, Copy, PartialEq)]
+#[derive(Debug, Clone, Copy)]
 pub struct FaultSheet {
     /// The name on the command line.
     pub name: &'static str,
@@ -97,6 +97,17 @@ pub struct FaultSheet {
     pub range: (f64, f64),
     /// Makes the fault of a size in that unit; a fault with a place takes its usual one.
     pub of_size: fn(f64) -> Fault,
+}
+
+/// What a fault is planted in: circuit, fittings and air.
+#[derive(Debug)]
+pub struct Patient<'a> {
+    /// The circuit.
+    pub plant: &'a mut Plant,
+    /// Valves, ports, joints, drier.
+    pub fittings: &'a mut Fittings,
+    /// What hinders the air.
+    pub air: &'a mut AirSide,
 }
 
 impl FaultKind {
@@ -182,6 +193,32 @@ impl Fault {
         match self {
             Self::Leak { at, .. } => Some(at),
             _ => None,
+        }
+    }
+
+    /// What it adds to the charge before the unit is filled, as a share of the nominal charge.
+    pub const fn charge_share(self) -> f64 {
+        match self {
+            Self::Undercharge(share) => -share.get(),
+            Self::Overcharge(share) => share.get(),
+            _ => 0.0,
+        }
+    }
+
+    /// Plants it. What concerns the charge is done when the unit is filled, by
+    /// [`Fault::charge_share`].
+    pub fn plant(self, patient: &mut Patient<'_>) {
+        match self {
+            Self::Undercharge(_) | Self::Overcharge(_) => {}
+            Self::CloggedDrier(share) => clogged_drier::plant(share, patient),
+            Self::Leak { at, hole } => leak::plant(at, hole, patient),
+            Self::Moisture(water) => moisture::plant(water, patient),
+            Self::AirInside(air) => air_inside::plant(air, patient),
+            Self::BlockedMetering(share) => blocked_metering::plant(share, patient),
+            Self::FouledCondenser(share) => fouled_condenser::plant(share, patient),
+            Self::DirtyFilter(share) => dirty_filter::plant(share, patient),
+            Self::WeakCompressorValves(area) => weak_compressor_valves::plant(area, patient),
+            Self::LeakingSeat { at, hole } => leaking_seat::plant(at, hole, patient),
         }
     }
 }

@@ -1,6 +1,6 @@
 //! Compressor valves that leak back.
 
-use super::{Fault, FaultSheet};
+use super::{Fault, FaultSheet, Patient};
 use crate::units::Area;
 
 /// What there is to know about this kind.
@@ -11,3 +11,8 @@ pub(super) const SHEET: FaultSheet = FaultSheet {
     range: (0.0, 10.0),
     of_size: |area| Fault::WeakCompressorValves(Area::from_square_millimetres(area)),
 };
+
+/// Lets gas leak back from the discharge side to the shell.
+pub(super) fn plant(area: Area, patient: &mut Patient<'_>) {
+    patient.plant.set_valve_leak(area.square_metres());
+}

@@ -1,0 +1,151 @@
+//! Reading a journal and proving its chain, before anything in it is believed.
+
+use super::chain::Chain;
+use super::{Entry, Head, Line, TICKS_BETWEEN_MARKS};
+use std::fs::File;
+use std::io::{self, Read};
+use std::path::Path;
+use thiserror::Error;
+
+/// The most that is read of a journal, bytes: a day of simulated time is far below.
+const LONGEST: u64 = 16 << 20;
+
+/// A journal is not what a recorder wrote.
+#[derive(Debug, Clone, PartialEq, Eq, Error)]
+#[error("line {line}: not genuine: {why}")]
+pub struct NotGenuine {
+    /// The first line that is wrong, counted from 1.
+    pub line: usize,
+    /// What is wrong with it.
+    pub why: String,
+}
+
+/// How a journal ends.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum End {
+    /// With its closing line.
+    Closed,
+    /// Without one: the program was killed, or still runs.
+    Cut,
+    /// In the middle of this line, counted from 1, which does not count.
+    Torn(usize),
+}
+
+/// A journal with its chain proved. Whether the physics agree, only a replay can tell.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Journal {
+    /// Its head.
+    pub head: Head,
+    /// Its lines after the head.
+    pub lines: Vec<Line>,
+    /// How it ends.
+    pub end: End,
+    /// The bytes of its whole lines.
+    pub(super) whole: u64,
+    pub(super) chain: Chain,
+}
+
+impl Journal {
+    /// Reads a journal from a file.
+    pub fn read(path: &Path) -> io::Result<Result<Self, NotGenuine>> {
+        let mut bytes = Vec::new();
+        File::open(path)?
+            .take(LONGEST + 1)
+            .read_to_end(&mut bytes)?;
+        if bytes.len() as u64 > LONGEST {
+            return Err(io::Error::other("too long for an attempt"));
+        }
+        Ok(Self::from_bytes(&bytes))
+    }
+
+    /// Reads a journal from its bytes.
+    pub fn from_bytes(bytes: &[u8]) -> Result<Self, NotGenuine> {
+        let (texts, chain, torn) = prove(bytes)?;
+        let whole = bytes.len() - torn.map_or(0, <[u8]>::len);
+        let head = Head::parse(&texts).map_err(|(line, why)| NotGenuine { line, why })?;
+        let mut lines = Vec::with_capacity(texts.len() - Head::LINES);
+        for (i, text) in texts.iter().enumerate().skip(Head::LINES) {
+            let line = Line::parse(text)
+                .and_then(|line| fits(&lines, &line).map(|()| line))
+                .map_err(|why| NotGenuine { line: i + 1, why })?;
+            lines.push(line);
+        }
+        let end = match torn {
+            Some(_) => End::Torn(texts.len() + 1),
+            None if ends_closed(&lines) => End::Closed,
+            None => End::Cut,
+        };
+        Ok(Self {
+            head,
+            lines,
+            end,
+            whole: whole as u64,
+            chain,
+        })
+    }
+
+    /// The fingerprint of the attempt: the chain of its last whole line.
+    pub fn fingerprint(&self) -> &str {
+        self.chain.as_str()
+    }
+
+    /// The number in the file, counted from 1, of a line after the head.
+    pub const fn number(index: usize) -> usize {
+        Head::LINES + index + 1
+    }
+}
+
+/// The texts of the whole lines, their chain, and the torn rest.
+type Proved<'a> = (Vec<&'a str>, Chain, Option<&'a [u8]>);
+
+fn prove(bytes: &[u8]) -> Result<Proved<'_>, NotGenuine> {
+    let mut chain = Chain::unbegun();
+    let mut texts = Vec::new();
+    for piece in bytes.split_inclusive(|&byte| byte == b'\n') {
+        let not_genuine = |why: &str| NotGenuine {
+            line: texts.len() + 1,
+            why: why.to_owned(),
+        };
+        let Some(line) = piece.strip_suffix(b"\n") else {
+            // A write that was cut leaves the beginning of a line, never more than all of it.
+            return if chain.is_overrun_by(&String::from_utf8_lossy(piece)) {
+                Err(not_genuine("it goes on behind its end"))
+            } else {
+                Ok((texts, chain, Some(piece)))
+            };
+        };
+        let line = str::from_utf8(line).map_err(|e| not_genuine(&format!("not text: {e}")))?;
+        let text = chain.follow(line).ok_or_else(|| {
+            not_genuine("it does not follow from the lines before it; one of them was changed")
+        })?;
+        texts.push(text);
+    }
+    Ok((texts, chain, None))
+}
+
+/// Whether a line can stand after the lines before it.
+fn fits(before: &[Line], line: &Line) -> Result<(), String> {
+    let last = before.last();
+    let (tick, entry) = last.map_or((0, None), |last| (last.tick, Some(&last.entry)));
+    if line.tick < tick {
+        return Err(format!("tick {} comes before tick {tick}", line.tick));
+    }
+    if line.tick - tick > TICKS_BETWEEN_MARKS {
+        return Err(format!(
+            "no mark between tick {tick} and tick {}",
+            line.tick
+        ));
+    }
+    if entry == Some(&Entry::Closed) {
+        return Err("something stands behind the closing line".to_owned());
+    }
+    let follows_action = matches!(entry, Some(Entry::Do(_))) && line.tick == tick;
+    if matches!(line.entry, Entry::Refused(_)) && !follows_action {
+        return Err("a refusal without its action".to_owned());
+    }
+    Ok(())
+}
+
+fn ends_closed(lines: &[Line]) -> bool {
+    lines.last().is_some_and(|line| line.entry == Entry::Closed)
+}

@@ -1,0 +1,186 @@
+//! One line of a journal after its head: when, how the physics stood, what.
+
+use crate::words::Action;
+use serde::Serialize;
+use std::fmt;
+
+/// What a line of the journal says.
+#[derive(Debug, Clone, PartialEq)]
+pub enum Entry {
+    /// An action, written before it takes effect.
+    Do(Action),
+    /// The action on the line before was refused, and why.
+    Refused(String),
+    /// A simulated minute is over.
+    Mark,
+    /// The journal was taken up again after it had been cut.
+    Resumed,
+    /// The end: nothing follows.
+    Closed,
+}
+
+/// A line of the journal after its head, without its chain.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Line {
+    /// The tick at which it was written.
+    pub tick: u64,
+    /// The digest of the job at that moment; of an action: before it took effect.
+    pub digest: u64,
+    /// What it says.
+    pub entry: Entry,
+}
+
+impl fmt::Display for Line {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        write!(f, "{:>8}  {:016x}  {}", self.tick, self.digest, self.entry)
+    }
+}
+
+impl fmt::Display for Entry {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        match self {
+            Self::Do(action) => write!(f, "do {}", in_ron(action)),
+            Self::Refused(why) => write!(f, "refused {}", in_ron(why)),
+            Self::Mark => f.write_str("mark"),
+            Self::Resumed => f.write_str("resumed"),
+            Self::Closed => f.write_str("closed"),
+        }
+    }
+}
+
+/// One line of RON: its strings escape line ends.
+pub(super) fn in_ron<T: Serialize + ?Sized>(value: &T) -> String {
+    ron::to_string(value).expect("plain data can always be written in RON")
+}
+
+impl Line {
+    /// From its text; else what is wrong with it.
+    pub(super) fn parse(text: &str) -> Result<Self, String> {
+        let mut fields = text.trim_start().splitn(3, "  ");
+        let mut field = || {
+            fields
+                .next()
+                .ok_or("here must stand tick, digest and entry")
+        };
+        let tick = field()?;
+        let digest = field()?;
+        Ok(Self {
+            tick: tick
+                .parse()
+                .map_err(|e| format!("`{tick}` is no tick: {e}"))?,
+            digest: u64::from_str_radix(digest, 16)
+                .map_err(|e| format!("`{digest}` is no digest: {e}"))?,
+            entry: Entry::parse(field()?)?,
+        })
+    }
+}
+
+impl Entry {
+    /// From its text; else what is wrong with it.
+    pub(super) fn parse(text: &str) -> Result<Self, String> {
+        let (verb, rest) = text.split_once(' ').unwrap_or((text, ""));
+        match (verb, rest) {
+            ("do", action) => ron::from_str(action)
+                .map(Self::Do)
+                .map_err(|e| format!("`{action}` is no action: {}", e.code)),
+            ("refused", why) => ron::from_str(why)
+                .map(Self::Refused)
+                .map_err(|e| format!("`{why}` is no reason: {}", e.code)),
+            ("mark", "") => Ok(Self::Mark),
+            ("resumed", "") => Ok(Self::Resumed),
+            ("closed", "") => Ok(Self::Closed),
+            _ => Err(format!("`{text}` is no entry of a journal")),
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::units::{Fraction, GaugePressure, Torque};
+    use crate::words::{
+        Arrow, Diagnosis, DisconnectMove, Hose, HoseEnd, Joint, Level, Line as Pipe, SheetField,
+        Spot, ThermostatCall,
+    };
+
+    #[test]
+    fn an_action_comes_back_from_its_text_to_the_last_bit() {
+        let third = 1.0 / 3.0;
+        let joint = Joint::DrierInlet;
+        let actions = [
+            Action::Protect(true),
+            Action::Thermostat(ThermostatCall::Cool),
+            Action::Disconnect(DisconnectMove::LockAndTag),
+            Action::VerifyDead,
+            Action::Stem {
+                line: Pipe::Suction,
+                open: Fraction::clamped(0.1 + 0.2),
+            },
+            Action::Connect {
+                hose: Hose::Centre,
+                to: HoseEnd::OpenAir,
+            },
+            Action::SetRegulator(GaugePressure::from_psig(150.0)),
+            Action::MakeUp {
+                joint,
+                torque: Torque::from_foot_pounds(third),
+            },
+            Action::Sniff(Spot::Joint(joint)),
+            Action::FitDrier(Arrow::TowardOutdoor),
+            Action::Write {
+                field: SheetField::Vacuum,
+                value: Level::Microns(1e-310 * third),
+            },
+            Action::Write {
+                field: SheetField::Vacuum,
+                value: Level::Microns(f64::NEG_INFINITY),
+            },
+            Action::Write {
+                field: SheetField::Vacuum,
+                value: Level::Plain(-0.0),
+            },
+            Action::Diagnose(Diagnosis {
+                fault: None,
+                at: Some(Spot::IndoorCoil),
+            }),
+            Action::HandBack,
+        ];
+        for action in actions {
+            let entry = Entry::Do(action);
+            assert_eq!(Entry::parse(&entry.to_string()), Ok(entry));
+        }
+    }
+
+    #[test]
+    fn not_a_number_comes_back_as_such() {
+        let action = Action::Write {
+            field: SheetField::Vacuum,
+            value: Level::Plain(f64::NAN),
+        };
+        let text = Entry::Do(action).to_string();
+        let again = Entry::parse(&text).unwrap();
+        assert_eq!(again.to_string(), text);
+    }
+
+    #[test]
+    fn a_line_comes_back_from_its_text() {
+        let line = Line {
+            tick: 731,
+            digest: 0xfe,
+            entry: Entry::Refused("two  blanks, a \"quote\",\na new line".to_owned()),
+        };
+        assert!(!line.to_string().contains('\n'));
+        assert_eq!(Line::parse(&line.to_string()), Ok(line));
+        for wrong in [
+            "",
+            "7",
+            "7  0",
+            "x  0  mark",
+            "7  0  sing",
+            "7  0  mark 2",
+            "7  0  do Sing",
+        ] {
+            assert!(Line::parse(wrong).is_err(), "{wrong}");
+        }
+    }
+}

@@ -1,0 +1,226 @@
+//! The recorder: it stands in the door of a job and writes down what passes.
+
+use super::chain::Chain;
+use super::place::{self, DIRECTORY};
+use super::replay::{Lookup, ReplayError, Run};
+use super::{End, Entry, Head, Journal, Line, TICKS_BETWEEN_MARKS};
+use crate::job::{Door, Job, Refusal};
+use crate::scenario::Scenario;
+use crate::words::Action;
+use std::fs::{File, OpenOptions};
+use std::io::{self, Seek, SeekFrom, Write};
+use std::path::{Path, PathBuf};
+use thiserror::Error;
+
+/// A journal cannot be written.
+#[derive(Debug, Error)]
+#[error("{path}: cannot record here: {cause}")]
+pub struct RecordError {
+    /// The journal's file.
+    pub path: PathBuf,
+    /// What the system said.
+    pub cause: io::Error,
+}
+
+/// A recording that was closed.
+#[derive(Debug, Clone)]
+pub struct Closed {
+    /// The job as it stood.
+    pub job: Job,
+    /// The journal's file.
+    pub path: PathBuf,
+    /// The fingerprint of the attempt.
+    pub fingerprint: String,
+}
+
+/// A job with its journal: every action is in the file before it takes effect.
+///
+/// An action is written as the very text that a replay reads, in one write, and what is applied is
+/// what that text says. A refused action changes nothing and gets a second line with the reason;
+/// as its replay is refused by the same job for the same reason, the two lines can only agree.
+/// A write has reached the system when it returns, so that a killed program loses at most the
+/// action in hand.
+#[derive(Debug)]
+pub struct Recorder {
+    job: Job,
+    path: PathBuf,
+    file: File,
+    chain: Chain,
+    trouble: Option<String>,
+}
+
+impl Recorder {
+    /// Begins the attempt of `who` in a new file; an old one is never overwritten. `source` is
+    /// where the scenario's file was found, a hint for the replay.
+    pub fn create(
+        path: &Path,
+        scenario: &Scenario,
+        source: &str,
+        who: &str,
+    ) -> Result<Self, RecordError> {
+        let path = path.to_owned();
+        match place::new_file(&path) {
+            Ok(file) => Self::begin(path, file, scenario, source, who),
+            Err(cause) => Err(RecordError { path, cause }),
+        }
+    }
+
+    /// Begins an attempt in the first free file for this scenario in [`DIRECTORY`], beside where
+    /// the program runs.
+    pub fn create_beside(
+        scenario: &Scenario,
+        source: &str,
+        who: &str,
+    ) -> Result<Self, RecordError> {
+        Self::create_in(Path::new(DIRECTORY), scenario, source, who)
+    }
+
+    /// Begins an attempt in the first free file for this scenario in a directory.
+    pub fn create_in(
+        directory: &Path,
+        scenario: &Scenario,
+        source: &str,
+        who: &str,
+    ) -> Result<Self, RecordError> {
+        match place::first_free(directory, &scenario.name) {
+            Ok((path, file)) => Self::begin(path, file, scenario, source, who),
+            Err(cause) => Err(RecordError {
+                path: directory.to_owned(),
+                cause,
+            }),
+        }
+    }
+
+    fn begin(
+        path: PathBuf,
+        mut file: File,
+        scenario: &Scenario,
+        source: &str,
+        who: &str,
+    ) -> Result<Self, RecordError> {
+        let mut chain = Chain::unbegun();
+        let head = Head::new(scenario, source, who).lines();
+        let head: String = head.iter().map(|line| chain.link(line)).collect();
+        if let Err(cause) = file.write_all(head.as_bytes()) {
+            return Err(RecordError { path, cause });
+        }
+        Ok(Self {
+            job: Job::new(scenario),
+            path,
+            file,
+            chain,
+            trouble: None,
+        })
+    }
+
+    /// Takes up an attempt that was cut: replays it, drops a torn line and goes on in the same
+    /// file. The journal says that this was done.
+    pub fn resume(path: &Path, lookup: Lookup<'_>) -> Result<Self, ReplayError> {
+        let unreadable = |cause| ReplayError::Unreadable {
+            path: path.to_owned(),
+            cause,
+        };
+        let journal = Journal::read(path).map_err(unreadable)??;
+        if journal.end == End::Closed {
+            return Err(ReplayError::Closed);
+        }
+        let (whole, chain) = (journal.whole, journal.chain.clone());
+        let mut run = Run::new(&journal, lookup)?;
+        run.run_through(&journal, &mut ())?;
+        let mut file = OpenOptions::new()
+            .write(true)
+            .open(path)
+            .map_err(unreadable)?;
+        file.set_len(whole).map_err(unreadable)?;
+        file.seek(SeekFrom::End(0)).map_err(unreadable)?;
+        let mut recorder = Self {
+            job: run.into_job(),
+            path: path.to_owned(),
+            file,
+            chain,
+            trouble: None,
+        };
+        recorder.write(Entry::Resumed).map_err(unreadable)?;
+        Ok(recorder)
+    }
+
+    /// Ends the recording with its closing line, with the time that passed since the last action.
+    pub fn close(mut self) -> Result<Closed, RecordError> {
+        let written = match self.trouble.take() {
+            Some(trouble) => Err(io::Error::other(trouble)),
+            None => self.write(Entry::Closed),
+        };
+        match written.and_then(|()| self.file.sync_data()) {
+            Ok(()) => Ok(Closed {
+                fingerprint: self.chain.as_str().to_owned(),
+                job: self.job,
+                path: self.path,
+            }),
+            Err(cause) => Err(RecordError {
+                path: self.path,
+                cause,
+            }),
+        }
+    }
+
+    /// The journal's file.
+    pub fn path(&self) -> &Path {
+        &self.path
+    }
+
+    /// Why nothing can be recorded any more, if that is so: the disk is full, say. The journal
+    /// holds all that was done, as no action is let through since.
+    pub fn trouble(&self) -> Option<&str> {
+        self.trouble.as_deref()
+    }
+
+    fn write(&mut self, entry: Entry) -> io::Result<()> {
+        let line = Line {
+            tick: self.job.now(),
+            digest: self.job.digest(),
+            entry,
+        };
+        let text = self.chain.link(&line.to_string());
+        self.file.write_all(text.as_bytes())
+    }
+
+    /// Writes, and gives whether that went well; after the first failure nothing is written, for
+    /// it would stand behind a torn line.
+    fn note(&mut self, entry: Entry) -> Result<(), Refusal> {
+        if self.trouble.is_none() {
+            self.trouble = self.write(entry).err().map(|e| e.to_string());
+        }
+        match &self.trouble {
+            Some(why) => Err(Refusal::because(format!("It cannot be recorded: {why}"))),
+            None => Ok(()),
+        }
+    }
+}
+
+impl Door for Recorder {
+    fn apply(&mut self, action: Action) -> Result<(), Refusal> {
+        let entry = Entry::Do(action);
+        // What is applied is what the file says, so that a replay cannot differ by a rounding.
+        let Ok(Entry::Do(action)) = Entry::parse(&entry.to_string()) else {
+            return Err(Refusal::because("It cannot be written down."));
+        };
+        self.note(entry)?;
+        let done = self.job.apply(action);
+        if let Err(refusal) = &done {
+            self.note(Entry::Refused(refusal.why.clone()))?;
+        }
+        done
+    }
+
+    fn tick(&mut self) {
+        self.job.tick();
+        if self.job.now().is_multiple_of(TICKS_BETWEEN_MARKS) {
+            // A failure stays in `trouble` and stops the next action.
+            self.note(Entry::Mark).unwrap_or_default();
+        }
+    }
+
+    fn job(&self) -> &Job {
+        &self.job
+    }
+}

@@ -1,0 +1,69 @@
+//! Scenarios and procedures by the name of a shipped one or by a path.
+
+use crate::attempt::Head;
+use crate::scenario::{Diagnostic, Scenario, shipped_names};
+use anyhow::{anyhow, bail};
+use std::path::Path;
+
+/// A scenario with where it was found.
+#[derive(Debug)]
+pub(super) struct Found {
+    /// The scenario.
+    pub(super) scenario: Scenario,
+    /// The path of its file, or its path in the program.
+    pub(super) source: String,
+}
+
+/// The scenario of a shipped name or of a path.
+pub(super) fn scenario(name: &str) -> anyhow::Result<Found> {
+    if let Some(scenario) = Scenario::shipped(name) {
+        let source = format!("scenarios/{name}.ron");
+        return Ok(Found { scenario, source });
+    }
+    if !Path::new(name).exists() {
+        let known = shipped_names().collect::<Vec<_>>().join(", ");
+        bail!("`{name}` is neither a file nor a scenario that comes with the program: {known}");
+    }
+    let scenario = Scenario::load(Path::new(name)).map_err(|wrong| anyhow!(all(&wrong)))?;
+    let source = name.to_owned();
+    Ok(Found { scenario, source })
+}
+
+/// The scenario of a name or a path, or a unit alone by the name of a shipped one or by its file.
+pub(super) fn scenario_or_unit(name: &str) -> anyhow::Result<Scenario> {
+    if let Some(unit) = Scenario::of_shipped_unit(name) {
+        return Ok(unit);
+    }
+    let path = Path::new(name);
+    // A unit's file shows what it is by its nameplate.
+    if std::fs::read_to_string(path).is_ok_and(|text| text.contains("nameplate:")) {
+        return Scenario::of_unit_file(path).map_err(|wrong| anyhow!(all(&wrong)));
+    }
+    scenario(name).map(|found| found.scenario)
+}
+
+/// The scenario of an attempt: the one given, else the shipped one that was used, else the file
+/// that its head names.
+pub(super) fn of_attempt(head: &Head, given: Option<&str>) -> Result<Scenario, String> {
+    if let Some(name) = given {
+        return scenario(name)
+            .map(|found| found.scenario)
+            .map_err(|wrong| format!("{wrong:#}"));
+    }
+    let shipped = Scenario::shipped(&head.scenario);
+    match shipped {
+        Some(scenario) if scenario.digest == head.scenario_digest => Ok(scenario),
+        // A file of the same name may be the author's own; only without one is it the shipped one
+        // that has changed.
+        _ => match (Scenario::load(Path::new(&head.path)), shipped) {
+            (Ok(scenario), _) | (Err(_), Some(scenario)) => Ok(scenario),
+            (Err(wrong), None) => Err(all(&wrong)),
+        },
+    }
+}
+
+/// Every diagnostic, a line each.
+pub(super) fn all(wrong: &[Diagnostic]) -> String {
+    let lines: Vec<_> = wrong.iter().map(ToString::to_string).collect();
+    lines.join("\n")
+}

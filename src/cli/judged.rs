@@ -1,0 +1,220 @@
+//! An attempt replayed and marked: what `perform`, `replay` and `mark` have in common.
+
+use super::find;
+use super::table::plain;
+use super::trace::Trace;
+use crate::attempt::{Both, End, ReplayError, Replayed, replay};
+use crate::job::{Job, TICKS_PER_SECOND, Truth};
+use crate::marking::phrases::clock;
+use crate::marking::{Course, CourseRecorder, Report};
+use crate::report::{Page, ReportRows};
+use crate::units::{Fraction, Mass, Pressure};
+use crate::words::{Level, Reading, ThermometerPlace};
+use serde_json::{Map, Value, json};
+use std::path::Path;
+
+/// An attempt that is genuine, with its course and its marks.
+#[derive(Debug)]
+pub(super) struct Judged {
+    /// The replay.
+    pub(super) replayed: Replayed,
+    /// The marks.
+    pub(super) report: Report,
+    /// The course as text.
+    pub(super) course: String,
+}
+
+impl Judged {
+    /// Replays and marks an attempt; `given` is a scenario to use in place of the one found.
+    pub(super) fn of(path: &Path, given: Option<&str>) -> Result<Self, ReplayError> {
+        let (mut trace, mut recorder) = (Trace::default(), CourseRecorder::default());
+        let lookup = |head: &_| find::of_attempt(head, given);
+        let replayed = replay(path, &lookup, &mut Both(&mut trace, &mut recorder))?;
+        let file = &replayed.scenario.file;
+        let course = recorder.finish(&replayed.job);
+        Ok(Self {
+            report: Report::new(&course, &file.rubric, file.pass),
+            course: trace.text(&replayed.job),
+            replayed,
+        })
+    }
+
+    /// Everything about it for other programs.
+    pub(super) fn json(&self) -> anyhow::Result<Map<String, Value>> {
+        let Replayed { job, head, .. } = &self.replayed;
+        let proof = json!({
+            "scenario": head.scenario,
+            "who": head.who,
+            "genuine": true,
+            "fingerprint": self.replayed.fingerprint,
+            "ended": self.ended(),
+            "duration_s": job.now() as f64 / TICKS_PER_SECOND as f64,
+            "actions": self.replayed.done,
+            "refused": self.replayed.refused,
+            "readings": Value::Object(readings(job)),
+            "truth": truth(&job.truth()),
+        });
+        let rows = serde_json::to_value(ReportRows::from(&self.report))?;
+        Ok([proof, rows]
+            .into_iter()
+            .filter_map(object)
+            .flatten()
+            .collect())
+    }
+
+    /// How the journal ends, in a word.
+    const fn ended(&self) -> &'static str {
+        match self.replayed.end {
+            End::Closed => "closed",
+            End::Cut => "cut",
+            End::Torn(_) => "torn",
+        }
+    }
+
+    /// Its page with marks and evidence, ready for print.
+    pub(super) fn page(&self) -> Page {
+        let Replayed { head, scenario, .. } = &self.replayed;
+        let file = &scenario.file;
+        Page {
+            person: person(&head.who),
+            scenario: plain(&head.scenario),
+            title: file.title.clone(),
+            unit: file.unit.clone(),
+            customer: format!("{}, {}", file.customer.name, file.customer.place),
+            complaint: file.customer.complaint.clone(),
+            program: plain(&head.program),
+            duration: self.replayed.job.now(),
+            is_genuine: true,
+            fingerprint: self.replayed.fingerprint.clone(),
+            report: self.report.clone(),
+        }
+    }
+
+    /// That it is genuine, and how it ends, for people.
+    pub(super) fn proof(&self) -> String {
+        let Replayed {
+            head,
+            end,
+            job,
+            done,
+            refused,
+            fingerprint,
+            ..
+        } = &self.replayed;
+        let cut = match end {
+            End::Closed => String::new(),
+            End::Cut => "It was cut: it has no closing line.\n".to_owned(),
+            End::Torn(line) => format!("It was cut: line {line} is torn and does not count.\n"),
+        };
+        format!(
+            "Genuine: {} at {}, {} on the clock, {done} actions done, {refused} refused.\n\
+             {cut}Fingerprint {fingerprint}\n",
+            person(&head.who),
+            plain(&head.scenario),
+            clock(job.now()),
+        )
+    }
+}
+
+/// A page for an attempt that was tampered with: it has no marks.
+pub(super) fn page_without_marks(file: &Path) -> Page {
+    let nothing = String::new;
+    Page {
+        person: plain(&file.to_string_lossy()),
+        scenario: nothing(),
+        title: nothing(),
+        unit: nothing(),
+        customer: nothing(),
+        complaint: nothing(),
+        program: nothing(),
+        duration: 0,
+        is_genuine: false,
+        fingerprint: nothing(),
+        report: Report::new(&Course::default(), &[], Fraction::ONE),
+    }
+}
+
+/// Whose it is, as far as the journal says.
+fn person(who: &str) -> String {
+    if who.is_empty() {
+        "(no name)".to_owned()
+    } else {
+        plain(who)
+    }
+}
+
+fn object(value: Value) -> Option<Map<String, Value>> {
+    match value {
+        Value::Object(map) => Some(map),
+        _ => None,
+    }
+}
+
+/// Why an attempt cannot be judged, for other programs.
+pub(super) fn failure(error: &ReplayError) -> Map<String, Value> {
+    let is_genuine = error.is_not_genuine().then_some(false);
+    [
+        ("genuine".to_owned(), json!(is_genuine)),
+        ("line".to_owned(), json!(error.line())),
+        ("why".to_owned(), json!(error.to_string())),
+        ("passed".to_owned(), json!(false)),
+    ]
+    .into_iter()
+    .collect()
+}
+
+fn truth(truth: &Truth) -> Value {
+    let grams = |kilograms| Mass::from_kilograms(kilograms).grams();
+    json!({
+        "refrigerant_released_g": grams(truth.refrigerant_released),
+        "air_inside_g": grams(truth.air),
+        "permanent_gas_inside_g": grams(truth.permanent_gas),
+        "water_inside_g": grams(truth.water),
+        "charge_kg": truth.charge,
+        "nominal_charge_kg": truth.nominal_charge,
+        "microns": Pressure::from_pascals(truth.line_set_pressure).microns(),
+    })
+}
+
+/// What every face shows at the end: inch-pound, with the unit in the key; null shows nothing.
+fn readings(job: &Job) -> Map<String, Value> {
+    let faces = Reading::FACES.into_iter();
+    faces
+        .map(|reading| {
+            let value = job.reading(reading).level().map(|level| match level {
+                Level::Psig(v)
+                | Level::Microns(v)
+                | Level::Ounces(v)
+                | Level::Amps(v)
+                | Level::Fahrenheit(v)
+                | Level::Plain(v) => v,
+                other => other.quantity().si,
+            });
+            (key(reading).to_owned(), json!(value))
+        })
+        .collect()
+}
+
+const fn key(reading: Reading) -> &'static str {
+    match reading {
+        Reading::LowGauge => "low_gauge_psig",
+        Reading::HighGauge => "high_gauge_psig",
+        Reading::Microns => "microns",
+        Reading::NitrogenOutlet => "nitrogen_outlet_psig",
+        Reading::NitrogenCylinder => "nitrogen_cylinder_psig",
+        Reading::Scale => "scale_oz",
+        Reading::CompressorAmps => "compressor_amps",
+        Reading::Detector => "detector",
+        Reading::Bubbles(_) => "bubbles",
+        Reading::Thermometer(place) => match place {
+            ThermometerPlace::SuctionLine => "suction_line_f",
+            ThermometerPlace::LiquidLine => "liquid_line_f",
+            ThermometerPlace::AfterDrier => "after_drier_f",
+            ThermometerPlace::DischargeLine => "discharge_line_f",
+            ThermometerPlace::OutdoorAir => "outdoor_air_f",
+            ThermometerPlace::ReturnAir => "return_air_f",
+            ThermometerPlace::ReturnWetBulb => "return_wet_bulb_f",
+            ThermometerPlace::SupplyAir => "supply_air_f",
+        },
+    }
+}

@@ -1,0 +1,194 @@
+//! `coldbench settle SCENARIO|UNIT`: what the instruments will read, before class.
+
+use super::Answer;
+use super::find;
+use super::table::Table;
+use crate::job::{Overrides, Settled, settle};
+use crate::plant::{Fault, FaultKind};
+use crate::units::Temperature;
+use anyhow::{Context, bail, ensure};
+use serde_json::{Value, json};
+
+/// Run a unit to a steady state and print what the instruments will read and what is true.
+///
+/// Takes a scenario, or a unit alone: healthy, with its nominal charge, at 95 °F outdoors and
+/// 80 °F dry bulb, 67 °F wet bulb indoors. The answer is yes when it came to rest.
+#[derive(Debug, clap::Args)]
+pub struct Settle {
+    /// A scenario or a unit, by the name of a shipped one or by its file.
+    #[arg(value_name = "SCENARIO|UNIT", required_unless_present = "list_faults")]
+    what: Option<String>,
+    /// Outdoor air, °F.
+    #[arg(long, value_name = "FAHRENHEIT", allow_negative_numbers = true)]
+    outdoor_f: Option<f64>,
+    /// Return air, dry bulb, °F.
+    #[arg(long, value_name = "FAHRENHEIT", allow_negative_numbers = true)]
+    indoor_f: Option<f64>,
+    /// Return air, wet bulb, °F.
+    #[arg(long, value_name = "FAHRENHEIT", allow_negative_numbers = true)]
+    indoor_wb_f: Option<f64>,
+    /// Refrigerant, % of what belongs in the unit.
+    #[arg(long, value_name = "PERCENT")]
+    charge_percent: Option<f64>,
+    /// Plant a fault of this size; can be given several times.
+    #[arg(long, value_name = "KIND=SIZE", value_parser = fault)]
+    fault: Vec<Fault>,
+    /// Leave the scenario's own faults out.
+    #[arg(long)]
+    no_faults: bool,
+    /// Print the kinds of fault, the units of their sizes and their ranges.
+    #[arg(long)]
+    list_faults: bool,
+    /// Print JSON.
+    #[arg(long)]
+    json: bool,
+}
+
+/// Air that the fluids know well, °F.
+const AIR: std::ops::RangeInclusive<f64> = 0.0..=140.0;
+
+impl Settle {
+    /// Settles it.
+    pub(super) fn run(&self) -> anyhow::Result<Answer> {
+        if self.list_faults {
+            return self.list();
+        }
+        let what = self.what.as_deref().context("name a scenario or a unit")?;
+        let scenario = find::scenario_or_unit(what)?;
+        let overrides = self.overrides()?;
+        let site = overrides.put_into(&scenario).file.site;
+        ensure!(
+            site.indoor_wet_bulb.kelvin() <= site.indoor.kelvin(),
+            "the wet bulb cannot be above the dry bulb indoors"
+        );
+        let (settled, wall_ms) = timed(|| settle(&scenario, &overrides));
+        if self.json {
+            let mut value = serde_json::to_value(settled)?;
+            value["wall_ms"] = json!(wall_ms);
+            return Answer::json(settled.settled, &value);
+        }
+        Ok(Answer::new(settled.settled, text(&settled)))
+    }
+
+    fn overrides(&self) -> anyhow::Result<Overrides> {
+        if let Some(percent) = self.charge_percent {
+            ensure!(
+                (0.0..=200.0).contains(&percent),
+                "--charge-percent must lie in 0..=200, found {percent}"
+            );
+        }
+        Ok(Overrides {
+            outdoor: air(self.outdoor_f, "--outdoor-f")?,
+            indoor: air(self.indoor_f, "--indoor-f")?,
+            indoor_wet_bulb: air(self.indoor_wb_f, "--indoor-wb-f")?,
+            charge: self.charge_percent.map(|percent| percent / 100.0),
+            no_faults: self.no_faults,
+            faults: self.fault.clone(),
+        })
+    }
+
+    fn list(&self) -> anyhow::Result<Answer> {
+        let sheets = FaultKind::ALL.map(FaultKind::sheet);
+        if self.json {
+            let sheets = sheets.map(|sheet| {
+                json!({
+                    "kind": sheet.name,
+                    "label": sheet.label,
+                    "unit": sheet.unit,
+                    "least": sheet.range.0,
+                    "most": sheet.range.1,
+                })
+            });
+            return Answer::json(true, &Value::from(sheets.to_vec()));
+        }
+        let mut table = Table::with_head(&["kind", "least", "most", "size"]);
+        for sheet in sheets {
+            let (least, most) = sheet.range;
+            table.row([
+                sheet.name.to_owned(),
+                least.to_string(),
+                most.to_string(),
+                sheet.unit.to_owned(),
+            ]);
+        }
+        Ok(Answer::new(true, table.text()))
+    }
+}
+
+fn air(fahrenheit: Option<f64>, option: &str) -> anyhow::Result<Option<Temperature>> {
+    let Some(f) = fahrenheit else {
+        return Ok(None);
+    };
+    let (low, high) = (AIR.start(), AIR.end());
+    ensure!(
+        AIR.contains(&f),
+        "{option} must lie in {low}..={high} °F, found {f}"
+    );
+    Ok(Some(Temperature::from_fahrenheit(f)))
+}
+
+/// A fault as the command line writes it: `clogged-drier=0.9`.
+fn fault(written: &str) -> anyhow::Result<Fault> {
+    let (name, size) = written
+        .split_once('=')
+        .context("write KIND=SIZE; --list-faults prints the kinds")?;
+    let Some(kind) = FaultKind::named(name) else {
+        bail!("`{name}` is no kind of fault; --list-faults prints them");
+    };
+    let size: f64 = size
+        .parse()
+        .with_context(|| format!("`{size}` is no number"))?;
+    let sheet = kind.sheet();
+    let (least, most) = sheet.range;
+    ensure!(
+        (least..=most).contains(&size),
+        "{name} must lie in {least}..={most} ({}), found {size}",
+        sheet.unit
+    );
+    Ok((sheet.of_size)(size))
+}
+
+/// Runs it and gives the milliseconds that it took on the clock of the wall.
+#[expect(clippy::disallowed_methods, reason = "the speed of the program is asked for")]
+fn timed<T>(run: impl FnOnce() -> T) -> (T, f64) {
+    let start = std::time::Instant::now();
+    let result = run();
+    (result, start.elapsed().as_secs_f64() * 1e3)
+}
+
+fn text(s: &Settled) -> String {
+    let rows = [
+        ("suction pressure", s.suction_psig, "psig", 1),
+        ("liquid pressure", s.liquid_psig, "psig", 1),
+        ("discharge pressure", s.discharge_psig, "psig", 1),
+        ("evaporating", s.evaporating_f, "°F", 1),
+        ("condensing", s.condensing_f, "°F", 1),
+        ("superheat at the suction valve", s.superheat_f, "°F", 1),
+        ("superheat at the coil", s.coil_superheat_f, "°F", 1),
+        ("subcooling", s.subcooling_f, "°F", 1),
+        ("discharge line", s.discharge_f, "°F", 1),
+        ("air rise outdoors", s.condenser_air_rise_f, "°F", 1),
+        ("air drop indoors", s.evaporator_air_drop_f, "°F", 1),
+        ("capacity", s.capacity_btu_h, "Btu/h", 0),
+        ("power", s.power_w, "W", 0),
+        ("of it the compressor", s.compressor_w, "W", 0),
+        ("compressor current", s.compressor_amps, "A", 1),
+        ("refrigerant flow", s.flow_kg_h, "kg/h", 1),
+        ("charge", s.charge_kg, "kg", 3),
+    ];
+    let mut table = Table::with_head(&["at rest", "", ""]);
+    for (name, value, unit, digits) in rows {
+        table.row([
+            name.to_owned(),
+            format!("{value:.digits$}"),
+            unit.to_owned(),
+        ]);
+    }
+    let minutes = s.simulated_s / 60.0;
+    let came = if s.settled {
+        format!("at rest after {minutes:.0} min of running")
+    } else {
+        format!("not at rest after {minutes:.0} min of running")
+    };
+    format!("{}{came}\n", table.text())
+}

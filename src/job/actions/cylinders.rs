@@ -1,0 +1,50 @@
+//! Nitrogen with its regulator, refrigerant with its scale.
+
+use super::require;
+use crate::job::{Job, Refusal};
+use crate::units::{Fraction, GaugePressure};
+
+/// The end of the regulator's screw. Chosen: a regulator for refrigeration goes to 800 psig.
+const SCREW_END: GaugePressure = GaugePressure::from_psig(800.0);
+
+impl Job {
+    pub(super) fn set_nitrogen_valve(&mut self, open: bool) -> Result<(), Refusal> {
+        require(self.kit.nitrogen.valve_open != open, "The cylinder is so already.")?;
+        self.kit.nitrogen.valve_open = open;
+        Ok(())
+    }
+
+    pub(super) fn fit_regulator(&mut self, fitted: bool) -> Result<(), Refusal> {
+        let nitrogen = &mut self.kit.nitrogen;
+        require(nitrogen.regulator_fitted != fitted, "The regulator is so already.")?;
+        require(!nitrogen.valve_open, "Shut the nitrogen cylinder first.")?;
+        nitrogen.regulator_fitted = fitted;
+        Ok(())
+    }
+
+    pub(super) fn set_regulator(&mut self, to: GaugePressure) -> Result<(), Refusal> {
+        require(self.kit.nitrogen.regulator_fitted, "There is no regulator on the cylinder.")?;
+        require(
+            (0.0..=SCREW_END.pascals()).contains(&to.pascals()),
+            "The regulator's screw goes from 0 to 800 psig.",
+        )?;
+        self.kit.nitrogen.setting = to;
+        Ok(())
+    }
+
+    pub(super) fn set_cylinder_valve(&mut self, open: Fraction) -> Result<(), Refusal> {
+        self.kit.cylinder.valve = open;
+        Ok(())
+    }
+
+    pub(super) fn turn_cylinder(&mut self, inverted: bool) -> Result<(), Refusal> {
+        require(self.kit.cylinder.inverted != inverted, "The cylinder stands so already.")?;
+        self.kit.cylinder.inverted = inverted;
+        Ok(())
+    }
+
+    pub(super) fn tare_scale(&mut self) -> Result<(), Refusal> {
+        self.kit.cylinder.tare();
+        Ok(())
+    }
+}

@@ -1,0 +1,89 @@
+//! What each action does. An action checks first and changes after, so a refused one changes
+//! nothing; a foolish one is done, with its consequences.
+
+mod cylinders;
+mod electric;
+mod hoses;
+mod instruments;
+mod joints;
+mod paperwork;
+mod pump;
+mod valves;
+
+use super::{Job, Refusal};
+use crate::words::{Action, FindingKind};
+
+/// Refuses unless something is so.
+fn require(so: bool, why: &str) -> Result<(), Refusal> {
+    if so { Ok(()) } else { Err(Refusal::because(why)) }
+}
+
+impl Job {
+    /// Does an action, or refuses it, says why and changes nothing.
+    pub fn apply(&mut self, action: Action) -> Result<(), Refusal> {
+        require(!self.handed_back, "The job has been handed back.")?;
+        match action {
+            Action::Protect(on) => self.protect(on),
+            Action::Thermostat(call) => self.set_thermostat(call),
+            Action::Disconnect(by) => self.work_disconnect(by),
+            Action::VerifyDead => self.verify_dead(),
+            Action::HoldContactor(held) => self.hold_contactor(held),
+            Action::StemCap { line, on } => self.put_stem_cap(line, on),
+            Action::Stem { line, open } => self.turn_stem(line, open),
+            Action::PortCap { line, on } => self.put_port_cap(line, on),
+            Action::CoreTool { line, fitted } => self.put_core_tool(line, fitted),
+            Action::Core { line, seated } => self.work_core(line, seated),
+            Action::CoreToolValve { line, open } => self.set_core_tool_valve(line, open),
+            Action::Connect { hose, to } => self.connect(hose, to),
+            Action::TakeOff(hose) => self.take_off(hose),
+            Action::Purge(hose) => self.purge(hose),
+            Action::HandValve { hose, open } => self.set_hand_valve(hose, open),
+            Action::NitrogenValve(open) => self.set_nitrogen_valve(open),
+            Action::Regulator(fitted) => self.fit_regulator(fitted),
+            Action::SetRegulator(to) => self.set_regulator(to),
+            Action::CylinderValve(open) => self.set_cylinder_valve(open),
+            Action::CylinderInverted(inverted) => self.turn_cylinder(inverted),
+            Action::TareScale => self.tare_scale(),
+            Action::Pump(run) => self.run_pump(run),
+            Action::PumpIsolation(open) => self.set_pump_valve(open),
+            Action::GasBallast(open) => self.set_ballast(open),
+            Action::ChangePumpOil => self.change_pump_oil(),
+            Action::MicronGauge(place) => self.put_micron_gauge(place),
+            Action::MicronGaugeValve(open) => self.set_micron_gauge_valve(open),
+            Action::Loosen(joint) => self.loosen(joint),
+            Action::TakeApart(joint) => self.take_apart(joint),
+            Action::Plug(joint) => self.plug(joint),
+            Action::RenewFlare(joint) => self.renew_flare(joint),
+            Action::MakeUp { joint, torque } => self.make_up(joint, torque),
+            Action::Sniff(spot) => self.sniff(Some(spot)),
+            Action::StopSniffing => self.sniff(None),
+            Action::Wet(spot) => self.wet(spot),
+            Action::Wipe(spot) => self.wipe(spot),
+            Action::TakeOutDrier => self.take_out_drier(),
+            Action::FitDrier(arrow) => self.fit_drier(arrow),
+            Action::CleanOutdoorCoil => self.clean_outdoor_coil(),
+            Action::ChangeFilter => self.change_filter(),
+            Action::Clamp(place) => self.clamp(place),
+            Action::Unclamp(place) => self.unclamp(place),
+            Action::ClampMeter(on) => self.put_clamp_meter(on),
+            Action::Write { field, value } => self.write(field, value),
+            Action::Diagnose(diagnosis) => self.diagnose(diagnosis),
+            Action::HandBack => self.hand_back(),
+        }
+    }
+
+    /// Notes work on the circuit that is done without glasses and gloves.
+    fn hands_on_circuit(&mut self, place: &'static str) {
+        if !self.kit.protection_on {
+            self.watch.note(self.tick, FindingKind::Unprotected, place, 1.0);
+        }
+    }
+
+    /// Notes hands in the unit while it can come alive.
+    fn hands_in_unit(&mut self, place: &'static str) {
+        self.hands_on_circuit(place);
+        if !self.electrics.locked {
+            self.watch.note(self.tick, FindingKind::WorkedLive, place, 1.0);
+        }
+    }
+}

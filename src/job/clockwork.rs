@@ -1,0 +1,215 @@
+//! One tick of a job: what is open is set, the circuit moves, instruments follow, the watch looks.
+
+use super::{Job, TICK};
+use crate::fluid::gas::MOLAR_MASS;
+use crate::fluid::moist_air;
+use crate::kit::ThermometerPlace;
+use crate::plant::{Conditions, Joint, Line, Made, Place, Spot};
+use crate::units::{ATMOSPHERE, PSI};
+use crate::words::{FindingKind, HoseEnd};
+
+/// Below this the windings of a compressor under tension break down, Pa absolute.
+/// Chosen: 29 inches of vacuum (common practice, no source).
+const DEEP_VACUUM: f64 = 3_400.0;
+
+/// The share of its rated flow below which a compressor's oil does not come back. Chosen.
+const OIL_RETURN: f64 = 0.1;
+
+/// A node with more than this share of permanent gas by moles holds a test gas. Chosen.
+const TEST_GAS: f64 = 0.2;
+
+impl Job {
+    /// Lets one tick pass.
+    pub fn tick(&mut self) {
+        let conditions = self.conditions();
+        let manifold = &self.kit.manifold;
+        let covered = |line: Line| manifold.hose_on(HoseEnd::of_port(line)).is_some();
+        self.outlets.set(&self.fittings, covered, &mut self.plant);
+        self.piping.set(&self.kit, &self.fittings, self.outdoor.t, &mut self.plant);
+        self.plant.tick(&conditions);
+        self.let_open_drier_breathe();
+        self.tick += 1;
+        self.follow_electrics();
+        self.follow_instruments(&conditions);
+        self.look_at_outlets();
+        self.look_at_pressures();
+        self.look_at_compressor();
+    }
+
+    /// Weather, and what of the air side runs.
+    pub(super) fn conditions(&self) -> Conditions {
+        let share = |runs: bool, dirt: f64| if runs { 1.0 - dirt } else { 0.0 };
+        Conditions {
+            compressor_powered: self.electrics.compressor_runs(),
+            condenser_fan: share(self.electrics.outdoor_fan_runs(), self.air.outdoor_dirt),
+            blower: share(self.electrics.blower_runs(), self.air.filter_dirt),
+            outdoor: self.outdoor,
+            indoor: self.indoor,
+        }
+    }
+
+    /// A drier with a flare apart takes water from the air of the place.
+    fn let_open_drier_breathe(&mut self) {
+        let joints = [Joint::DrierInlet, Joint::DrierOutlet];
+        let is_open = joints.into_iter().any(|joint| self.fittings.joint(joint).is_open());
+        if is_open && self.fittings.drier.fitted.is_some() {
+            let outside = moist_air::vapour_pressure(self.outdoor.w);
+            self.plant.expose_desiccant(outside, TICK);
+        }
+    }
+
+    fn gauge_at(&self, place: Place) -> f64 {
+        self.plant.pressure(place) - ATMOSPHERE
+    }
+
+    /// The absolute pressure inside at a spot, Pa.
+    pub(super) fn pressure_behind(&self, spot: Spot) -> f64 {
+        self.plant.pressure(crate::plant::place_of(spot))
+    }
+
+    fn follow_electrics(&mut self) {
+        let (suction, discharge) =
+            (self.gauge_at(Place::SuctionLine), self.gauge_at(Place::Discharge));
+        let power = self.plant.operating().compressor_power;
+        if self.electrics.follow(suction, discharge, power, TICK) {
+            self.watch.note(self.tick, FindingKind::HighPressureTrip, "outdoor unit", 1.0);
+        }
+        let runs = self.electrics.compressor_runs();
+        self.running_ticks = if runs { self.running_ticks + 1 } else { 0 };
+    }
+
+    fn follow_instruments(&mut self, conditions: &Conditions) {
+        self.piping.follow(&mut self.kit, &self.plant, self.outdoor.t, TICK);
+        let pressure = self.piping.at_micron_gauge(&self.kit, &self.fittings, &self.plant);
+        let kit = &mut self.kit;
+        if kit.micron_gauge.follow(pressure, TICK, &mut kit.noise) {
+            let gauge = pressure - ATMOSPHERE;
+            let kind = FindingKind::MicronGaugeOverPressured;
+            self.watch.note(self.tick, kind, "micron gauge", gauge);
+        }
+        let operating = self.plant.operating();
+        kit.clamp_meter.follow(self.electrics.amps(operating.compressor_power), TICK);
+        for place in ThermometerPlace::ALL {
+            let (truth, air) = match place {
+                ThermometerPlace::SuctionLine => {
+                    (self.plant.temperature(Place::SuctionLine), conditions.outdoor.t)
+                }
+                ThermometerPlace::LiquidLine => {
+                    (self.plant.temperature(Place::LiquidLine), conditions.outdoor.t)
+                }
+                ThermometerPlace::AfterDrier => {
+                    (self.plant.temperature(Place::AfterDrier), conditions.outdoor.t)
+                }
+                ThermometerPlace::DischargeLine => {
+                    (self.plant.temperature(Place::Discharge), conditions.outdoor.t)
+                }
+                ThermometerPlace::OutdoorAir => (conditions.outdoor.t, conditions.outdoor.t),
+                ThermometerPlace::ReturnAir => (conditions.indoor.t, conditions.indoor.t),
+                ThermometerPlace::ReturnWetBulb => (self.indoor_wet_bulb, conditions.indoor.t),
+                ThermometerPlace::SupplyAir => (operating.indoor_air_out, conditions.indoor.t),
+            };
+            kit.thermometers.follow(place, truth, air, TICK);
+        }
+        let leak = kit.detector.at.map_or(0.0, |spot| {
+            self.plant.network().flux(self.outlets.element(spot)).refrigerant.max(0.0)
+        });
+        kit.detector.follow(leak, TICK);
+        for spot in Spot::ALL {
+            let flux = self.plant.network().flux(self.outlets.element(spot));
+            let moles = flux.refrigerant / self.plant.refrigerant().molar_mass()
+                + flux.gas.iter().sum::<f64>();
+            let throughput = moles.max(0.0) * crate::fluid::gas::R_UNIVERSAL * self.outdoor.t;
+            kit.bubbles.follow(spot, throughput, TICK);
+        }
+    }
+
+    /// What went out and came in at the spots, the hoses and the pump.
+    fn look_at_outlets(&mut self) {
+        let network = self.plant.network();
+        let tick = self.tick;
+        let spots = Spot::ALL.map(|spot| {
+            let inside = self.plant.pressure(crate::plant::place_of(spot));
+            (self.outlets.element(spot), spot.label(), inside)
+        });
+        let hoses = self.piping.outlets().into_iter().zip(self.piping.hose_nodes());
+        let hoses = hoses.map(|(o, node)| (o.element, o.label, network.node(node).pressure));
+        for (element, label, inside) in spots.into_iter().chain(hoses) {
+            let flux = network.flux(element);
+            if flux.refrigerant > 0.0 {
+                let lost = flux.refrigerant * TICK;
+                self.watch.grow(tick, FindingKind::Released, label, lost);
+            }
+            // Air that a vacuum draws, not the breath that moves through an open joint.
+            let air = -flux.gas[1] * MOLAR_MASS[1] * TICK;
+            if air > 0.0 && inside < ATMOSPHERE - 0.5 * PSI {
+                self.watch.grow(tick, FindingKind::AirDrawnIn, label, air);
+            }
+        }
+        let pumped = network.flux(self.piping.pump());
+        if pumped.refrigerant > 0.0 {
+            let lost = pumped.refrigerant * TICK;
+            self.watch.grow(tick, FindingKind::PumpedAway, "vacuum pump", lost);
+        }
+        let at_pump = network.node(self.piping.tee()).pressure - ATMOSPHERE;
+        if pumped.mass > 0.0 && at_pump > 10.0 * PSI {
+            self.watch.peak(tick, FindingKind::PumpUnderPressure, "vacuum pump", at_pump);
+        }
+        for joint in Joint::ALL {
+            if self.fittings.joint(joint).made == Made::Apart {
+                self.watch.grow(tick, FindingKind::StoodOpen, joint.label(), TICK);
+            }
+        }
+    }
+
+    /// Test gas above the nameplate, nitrogen without a regulator.
+    fn look_at_pressures(&mut self) {
+        let tick = self.tick;
+        let (low, high) = self.test_pressures;
+        let places = [
+            (Place::Evaporator, low, "low side"),
+            (Place::SuctionLine, low, "low side"),
+            (Place::LiquidLine, high, "liquid line"),
+            (Place::Condenser, high, "outdoor coil"),
+        ];
+        for (place, limit, label) in places {
+            let node = self.plant.network().node(self.plant.node(place));
+            let excess = node.pressure - limit - ATMOSPHERE;
+            if excess > 0.0 {
+                let gas = node.gas[0] + node.gas[1];
+                let molar_mass = self.plant.refrigerant().molar_mass();
+                if gas > TEST_GAS * (gas + node.refrigerant / molar_mass) {
+                    self.watch.peak(tick, FindingKind::OverNameplate, label, excess);
+                }
+            }
+        }
+        let nitrogen = self.plant.network().flux(self.piping.from_nitrogen()).gas[0];
+        if nitrogen > 0.0 && !self.kit.nitrogen.regulator_fitted {
+            self.watch.grow(tick, FindingKind::NoRegulator, "nitrogen cylinder", TICK);
+        }
+    }
+
+    /// What the compressor had to bear.
+    fn look_at_compressor(&mut self) {
+        if !self.electrics.compressor_runs() {
+            return;
+        }
+        let tick = self.tick;
+        let suction = self.plant.pressure(Place::Shell);
+        if suction < DEEP_VACUUM {
+            self.electrics.motor_ruined = true;
+            self.watch.note(tick, FindingKind::EnergisedInDeepVacuum, "compressor", 1.0);
+            return;
+        }
+        if suction < ATMOSPHERE - 0.5 * PSI {
+            self.watch.grow(tick, FindingKind::RanInVacuum, "compressor", TICK);
+        }
+        let operating = self.plant.operating();
+        if operating.compressor_flow < OIL_RETURN * self.rated_flow {
+            self.watch.grow(tick, FindingKind::RanWithoutOilReturn, "compressor", TICK);
+        }
+        if operating.liquid_return > 0.0 {
+            let liquid = operating.liquid_return * TICK;
+            self.watch.grow(tick, FindingKind::LiquidToCompressor, "compressor", liquid);
+        }
+    }
+}

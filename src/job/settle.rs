@@ -1,0 +1,175 @@
+//! Running a unit to a steady state, to know what its instruments will read.
+
+use super::{Job, TICK, TICKS_PER_SECOND};
+use crate::plant::{Fault, FaultKind, Place, ThermostatCall};
+use crate::scenario::Scenario;
+use crate::units::{ATMOSPHERE, Fraction, PSI, Power, Temperature};
+use crate::words::Action;
+use serde::Serialize;
+
+/// What is to be other than the scenario says.
+#[derive(Debug, Clone, PartialEq, Default)]
+pub struct Overrides {
+    /// Outdoor air.
+    pub outdoor: Option<Temperature>,
+    /// Return air, dry bulb.
+    pub indoor: Option<Temperature>,
+    /// Return air, wet bulb.
+    pub indoor_wet_bulb: Option<Temperature>,
+    /// Refrigerant as a share of what belongs in the unit, 0 to 2; in place of what the
+    /// scenario's own faults make of it.
+    pub charge: Option<f64>,
+    /// The scenario's own faults are left out.
+    pub no_faults: bool,
+    /// Faults planted after those that stay.
+    pub faults: Vec<Fault>,
+}
+
+impl Overrides {
+    /// The scenario with these put into it.
+    #[must_use]
+    pub fn put_into(&self, scenario: &Scenario) -> Scenario {
+        let mut scenario = scenario.clone();
+        let file = &mut scenario.file;
+        file.site.outdoor = self.outdoor.unwrap_or(file.site.outdoor);
+        file.site.indoor = self.indoor.unwrap_or(file.site.indoor);
+        file.site.indoor_wet_bulb = self.indoor_wet_bulb.unwrap_or(file.site.indoor_wet_bulb);
+        if self.no_faults {
+            file.faults.clear();
+        }
+        file.faults.extend(&self.faults);
+        if let Some(share) = self.charge {
+            let is_of_charge =
+                |kind| matches!(kind, FaultKind::Undercharge | FaultKind::Overcharge);
+            file.faults.retain(|fault| !is_of_charge(fault.kind()));
+            if share < 1.0 {
+                let missing = Fraction::clamped(1.0 - share);
+                file.faults.push(Fault::Undercharge(missing));
+            } else if share > 1.0 {
+                let too_much = Fraction::clamped(share - 1.0);
+                file.faults.push(Fault::Overcharge(too_much));
+            }
+        }
+        scenario
+    }
+}
+
+/// A steady state, in the units that a technician reads.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize)]
+pub struct Settled {
+    /// Pressure in the suction line at its service valve, psig.
+    pub suction_psig: f64,
+    /// Pressure in the liquid line at its service valve, psig.
+    pub liquid_psig: f64,
+    /// Pressure at the compressor's discharge, psig.
+    pub discharge_psig: f64,
+    /// Dew temperature at the suction valve's pressure, °F.
+    pub evaporating_f: f64,
+    /// Dew temperature at the condenser's pressure, °F.
+    pub condensing_f: f64,
+    /// Superheat at the suction valve, °F.
+    pub superheat_f: f64,
+    /// Superheat at the outlet of the indoor coil, °F.
+    pub coil_superheat_f: f64,
+    /// Subcooling at the liquid valve, °F.
+    pub subcooling_f: f64,
+    /// Discharge gas, °F.
+    pub discharge_f: f64,
+    /// Rise of the air through the outdoor coil, °F.
+    pub condenser_air_rise_f: f64,
+    /// Drop of the air through the indoor coil, °F.
+    pub evaporator_air_drop_f: f64,
+    /// Cooling of the room, less the blower's heat, Btu/h.
+    pub capacity_btu_h: f64,
+    /// Electric power with both fans, W.
+    pub power_w: f64,
+    /// Electric power of the compressor, W.
+    pub compressor_w: f64,
+    /// Current of the compressor, A.
+    pub compressor_amps: f64,
+    /// Refrigerant through the compressor, kg/h.
+    pub flow_kg_h: f64,
+    /// Refrigerant in the unit, kg.
+    pub charge_kg: f64,
+    /// The time that was simulated, s.
+    pub simulated_s: f64,
+    /// Whether it had become steady; otherwise this is the last moment.
+    pub settled: bool,
+}
+
+/// The least time a unit runs before it can be called steady, s.
+const LEAST: u64 = 600;
+/// The most time it is given, s.
+const MOST: u64 = 3 * 3600;
+/// The distance of two looks, s.
+const LOOK: u64 = 60;
+
+/// Runs a scenario's unit, with some things overridden, on cooling until nothing that can be read
+/// moves any more.
+///
+/// Steady: over a minute pressures move less than 0.01 psi and temperatures less than 0.01 °F.
+pub fn settle(scenario: &Scenario, overrides: &Overrides) -> Settled {
+    let mut job = Job::new(&overrides.put_into(scenario));
+    job.apply(Action::Thermostat(ThermostatCall::Cool)).expect("a thermostat is never refused");
+    let mut before = signs(&job);
+    let mut steady = false;
+    while !steady && job.now() < MOST * TICKS_PER_SECOND {
+        for _ in 0..LOOK * TICKS_PER_SECOND {
+            job.tick();
+        }
+        let now = signs(&job);
+        let moved = before.iter().zip(now).any(|(b, n)| (n - b).abs() > 0.01);
+        steady = !moved && job.now() >= LEAST * TICKS_PER_SECOND;
+        before = now;
+    }
+    job.settled(steady)
+}
+
+/// What must stand still: pressures in psi, temperatures in °F.
+fn signs(job: &Job) -> [f64; 5] {
+    let pressure = |place: Place| job.plant.pressure(place) / PSI;
+    let temperature = |place: Place| job.plant.temperature(place) * 1.8;
+    [
+        pressure(Place::SuctionLine),
+        pressure(Place::LiquidLine),
+        temperature(Place::SuctionLine),
+        temperature(Place::LiquidLine),
+        temperature(Place::Discharge),
+    ]
+}
+
+impl Job {
+    /// What is true now, in the units that a technician reads.
+    pub fn settled(&self, settled: bool) -> Settled {
+        let plant = &self.plant;
+        let refrigerant = plant.refrigerant();
+        let operating = plant.operating();
+        let truth = self.truth();
+        let psig = |place: Place| (plant.pressure(place) - ATMOSPHERE) / PSI;
+        let dew = |place: Place| {
+            let dew = refrigerant.dew_temperature(plant.pressure(place));
+            Temperature::from_kelvin(dew).fahrenheit()
+        };
+        Settled {
+            suction_psig: psig(Place::SuctionLine),
+            liquid_psig: psig(Place::LiquidLine),
+            discharge_psig: psig(Place::Discharge),
+            evaporating_f: dew(Place::SuctionLine),
+            condensing_f: dew(Place::Condenser),
+            superheat_f: truth.superheat * 1.8,
+            coil_superheat_f: operating.coil_superheat * 1.8,
+            subcooling_f: truth.subcooling * 1.8,
+            discharge_f: Temperature::from_kelvin(plant.temperature(Place::Discharge)).fahrenheit(),
+            condenser_air_rise_f: (operating.outdoor_air_out - self.outdoor.t) * 1.8,
+            evaporator_air_drop_f: (self.indoor.t - operating.indoor_air_out) * 1.8,
+            capacity_btu_h: Power::from_watts(operating.net_capacity).btu_per_hour(),
+            power_w: operating.power,
+            compressor_w: operating.compressor_power,
+            compressor_amps: self.electrics.amps(operating.compressor_power),
+            flow_kg_h: operating.compressor_flow * 3600.0,
+            charge_kg: truth.charge,
+            simulated_s: self.tick as f64 * TICK,
+            settled,
+        }
+    }
+}

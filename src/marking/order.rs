@@ -1,0 +1,47 @@
+//! One thing before another: the first `then` must have a `first` before it, and both happen.
+
+use super::course::Course;
+use super::mark::{Evidence, Verdict};
+use super::phrases;
+use crate::words::Milestone;
+
+pub(super) fn judge(course: &Course, first: Milestone, then: Milestone) -> Verdict {
+    let told = phrases::milestone;
+    let earliest = course.reached(first).next();
+    let follower = course.reached(then).next();
+    let (is_met, evidence) = match (earliest, follower) {
+        (Some((i, a)), Some((j, b))) => {
+            let mut evidence = vec![
+                Evidence::at(a.tick, told(first)),
+                Evidence::at(b.tick, told(then)),
+            ];
+            if i >= j {
+                evidence.reverse();
+                evidence[1].text = format!("only then: {}", told(first));
+            }
+            (i < j, evidence)
+        }
+        (Some((_, a)), None) => (
+            false,
+            vec![
+                Evidence::at(a.tick, told(first)),
+                Evidence::at(course.end, format!("never: {}", told(then))),
+            ],
+        ),
+        (None, Some((_, b))) => (
+            false,
+            vec![
+                Evidence::at(b.tick, told(then)),
+                Evidence::at(course.end, format!("never: {}", told(first))),
+            ],
+        ),
+        (None, None) => (
+            false,
+            vec![Evidence::at(
+                course.end,
+                format!("never: {}, nor {}", told(first), told(then)),
+            )],
+        ),
+    };
+    Verdict::new(is_met, evidence)
+}

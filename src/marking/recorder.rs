@@ -1,0 +1,71 @@
+//! Watching a replay and keeping its course.
+
+use super::course::{Course, Seen};
+use crate::attempt::Observer;
+use crate::job::Job;
+use crate::plant::Spot;
+use crate::words::{Action, Reading, SheetField, Status};
+
+/// Every status that a criterion can name.
+const STATUSES: [Status; 10] = [
+    Status::CompressorRuns,
+    Status::Evacuating,
+    Status::PumpShutOff,
+    Status::GaugeAwayFromPump,
+    Status::GaugeAtUnit,
+    Status::NitrogenShutOff,
+    Status::RegulatorFitted,
+    Status::BothHandValvesOpen,
+    Status::ChargeIsolated,
+    Status::LockedOut,
+];
+
+/// Keeps the course of a replay that it watches.
+#[derive(Debug, Default)]
+pub struct CourseRecorder {
+    course: Course,
+}
+
+impl CourseRecorder {
+    /// The course, with what the job ended with.
+    pub fn finish(self, job: &Job) -> Course {
+        let mut course = self.course;
+        let sheet = job.sheet();
+        course.findings = job.findings().to_vec();
+        course.entries = SheetField::ALL
+            .into_iter()
+            .filter_map(|field| sheet.entry(field).map(|entry| (field, *entry)))
+            .collect();
+        course.diagnosis = sheet.diagnosis();
+        course.truth = job.truth();
+        course.end = job.now();
+        course
+    }
+}
+
+impl Observer for CourseRecorder {
+    fn action(&mut self, job: &Job, action: &Action, refused: bool) {
+        if !refused {
+            self.course.acted(job.now(), *action, see(job));
+        }
+    }
+
+    fn second(&mut self, job: &Job) {
+        self.course.passed(job.now(), see(job), &job.truth());
+    }
+}
+
+/// Looks at everything that can be seen at a job now.
+fn see(job: &Job) -> Seen {
+    let spots = Spot::ALL.into_iter().map(Reading::Bubbles);
+    let readings = Reading::FACES.into_iter().chain(spots);
+    let seen = readings.fold(Seen::nothing(), |seen, reading| {
+        seen.with(reading, job.reading(reading))
+    });
+    STATUSES
+        .into_iter()
+        .fold(seen, |seen, status| {
+            seen.with_status(status, job.status(status))
+        })
+        .with_gauge_at(job.kit().micron_gauge.place)
+}

@@ -1,0 +1,40 @@
+//! A blank of the job sheet against what the instruments gave when it was written.
+
+use super::conditions::tolerance;
+use super::course::Course;
+use super::mark::{Evidence, Verdict};
+use super::phrases;
+use crate::words::{Level, Quantity, SheetField};
+
+pub(super) fn judge(course: &Course, field: SheetField, within: Level) -> Verdict {
+    let name = phrases::sheet_field(field);
+    let Some(entry) = course.entries.get(&field) else {
+        let text = format!("{name}: left blank");
+        return Verdict::new(false, vec![Evidence::at(course.end, text)]);
+    };
+    let written = entry.value.quantity();
+    let wrote = phrases::level(entry.value);
+    let Some(given) = entry.instruments else {
+        let text = format!("{name}: wrote {wrote}, but the instruments gave nothing for it");
+        return Verdict::new(false, vec![Evidence::at(entry.tick, text)]);
+    };
+    let most = tolerance(within, field.dimension());
+    let is_comparable = written.dimension == given.dimension;
+    let off = (written.si - given.si).abs();
+    let is_met = is_comparable && most.is_some_and(|most| off <= most);
+    let instruments = phrases::as_written(given, entry.value);
+    let text = if is_comparable {
+        let by = Quantity {
+            si: off,
+            dimension: within.quantity().dimension,
+        };
+        format!(
+            "{name}: wrote {wrote}, the instruments gave {instruments}: off by {}, {} allowed",
+            phrases::as_written(by, within),
+            phrases::level(within)
+        )
+    } else {
+        format!("{name}: wrote {wrote}, the instruments gave {instruments}")
+    };
+    Verdict::new(is_met, vec![Evidence::at(entry.tick, text)])
+}

@@ -1,0 +1,48 @@
+//! Looking inside a circuit: pressures, temperatures and what is in the unit without the kit.
+
+use super::{Place, Plant};
+use crate::fluid::gas::MOLAR_MASS;
+use crate::fluid::refrigerant::Refrigerant;
+
+/// What is in the unit itself, kg.
+#[derive(Debug, Clone, Copy, PartialEq, Default)]
+pub struct Contents {
+    /// Refrigerant with what the oil holds.
+    pub refrigerant: f64,
+    /// Nitrogen.
+    pub nitrogen: f64,
+    /// Air.
+    pub air: f64,
+    /// Water, but for what the desiccant holds.
+    pub water: f64,
+}
+
+impl Plant {
+    /// The absolute pressure at a place, Pa.
+    pub fn pressure(&self, place: Place) -> f64 {
+        self.network().node(self.node(place)).pressure
+    }
+
+    /// The temperature at a place, K.
+    pub fn temperature(&self, place: Place) -> f64 {
+        self.network().node(self.node(place)).temperature
+    }
+
+    /// The refrigerant that the unit is made for.
+    pub const fn refrigerant(&self) -> &'static Refrigerant {
+        self.network().refrigerant()
+    }
+
+    /// What is in the unit, without hoses and cylinders.
+    pub fn inside(&self) -> Contents {
+        let mut all = Contents::default();
+        for place in Place::ALL {
+            let node = self.network().node(self.node(place));
+            all.refrigerant += node.refrigerant + node.dissolved;
+            all.nitrogen += node.gas[0] * MOLAR_MASS[0];
+            all.air += node.gas[1] * MOLAR_MASS[1];
+            all.water += node.gas[2] * MOLAR_MASS[2] + node.free_water;
+        }
+        all
+    }
+}

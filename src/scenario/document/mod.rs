@@ -1,0 +1,311 @@
+//! A RON file as people write it: read with every error at once, each with its place.
+//!
+//! serde stops at the first error. So the text is split into its values ([`split`]), serde reads
+//! those ([`read`]), and when it meets an error, that is noted and a stand-in ([`stand_in`]) put
+//! in the place of the wrong value, until serde comes through. Any type that serde can read can
+//! be read so, without a word about its fields here. Checks that go beyond the type find their
+//! way through the file by [`Place`]s.
+
+mod problem;
+mod read;
+mod split;
+mod stand_in;
+
+use super::diagnostic::{Diagnostic, did_you_mean};
+use problem::{At, Failure, Problem};
+use read::{Mended, ValueReader};
+use serde::de::DeserializeOwned;
+use split::{NodeId, Shape, Tree};
+use std::collections::BTreeSet;
+
+/// No file of ours is a tenth as long, bytes.
+const LENGTH_MAX: usize = 256 * 1024;
+
+/// More errors of one file are not told: whoever reads them gives up earlier.
+pub(super) const ERRORS_MAX: usize = 100;
+
+/// A file, split into its values.
+#[derive(Debug)]
+pub struct Document {
+    path: String,
+    text: String,
+    tree: Tree,
+}
+
+/// A value in a document, or the place where it is missing.
+#[derive(Debug, Clone, Copy)]
+pub struct Place<'d> {
+    document: &'d Document,
+    node: Option<NodeId>,
+    at: usize,
+}
+
+impl Document {
+    /// Splits a file; `path` is what the person calls it. Any bytes may come.
+    pub fn split(path: &str, bytes: &[u8]) -> Result<Self, Diagnostic> {
+        if bytes.len() > LENGTH_MAX {
+            let message = format!("the file is longer than {LENGTH_MAX} bytes");
+            return Err(diagnostic(path, "", 0, message, None));
+        }
+        let text = match str::from_utf8(bytes) {
+            Ok(text) => text,
+            Err(error) => {
+                let (before, _) = bytes.split_at(error.valid_up_to());
+                let before = String::from_utf8_lossy(before);
+                let hint = Some("save the file as UTF-8".to_owned());
+                let message = "this is not UTF-8 text".to_owned();
+                return Err(diagnostic(path, &before, before.len(), message, hint));
+            }
+        };
+        match split::split(text) {
+            Ok(tree) => Ok(Self {
+                path: path.to_owned(),
+                text: text.to_owned(),
+                tree,
+            }),
+            Err(error) => {
+                let hint = error.hint.map(str::to_owned);
+                Err(diagnostic(path, text, error.at, error.message, hint))
+            }
+        }
+    }
+
+    /// The value of the whole file.
+    pub const fn root(&self) -> Place<'_> {
+        Place {
+            document: self,
+            node: Some(self.tree.root),
+            at: 0,
+        }
+    }
+
+    /// Reads the file as a `T`, or gives everything that keeps it from being one.
+    pub fn read<T: DeserializeOwned>(&self) -> Result<T, Vec<Diagnostic>> {
+        let mut mended = Mended::default();
+        let mut wrong = self.doubled_fields(&mut mended);
+        loop {
+            let failure = match self.read_at(self.tree.root, &mended) {
+                Ok(value) if wrong.is_empty() => return Ok(value),
+                Ok(_) => return Err(wrong),
+                Err(failure) => failure,
+            };
+            let is_new = mended.mend(&failure);
+            if is_new || wrong.is_empty() {
+                wrong.push(self.explain(&failure));
+            }
+            if let Some((node, meant)) = self.meant_field(&failure) {
+                mended.add(node, meant);
+            }
+            if !is_new || wrong.len() >= ERRORS_MAX {
+                return Err(wrong);
+            }
+        }
+    }
+
+    fn read_at<T: DeserializeOwned>(&self, node: NodeId, mended: &Mended) -> Result<T, Failure> {
+        T::deserialize(ValueReader {
+            text: &self.text,
+            tree: &self.tree,
+            mended,
+            node,
+            word_is_spent: false,
+        })
+        .map_err(|failure| failure.placed(At::Node(node)))
+    }
+
+    /// The field that a misspelt one was meant to be, unless that stands there too: its absence
+    /// is no error of its own.
+    fn meant_field(&self, failure: &Failure) -> Option<(NodeId, &'static str)> {
+        match (failure.at, &failure.problem) {
+            (Some(At::Field(node, _)), Problem::NoField(found, words)) => {
+                did_you_mean(found, words)
+                    .filter(|meant| self.field_of(node, meant).is_none())
+                    .map(|meant| (node, meant))
+            }
+            _ => None,
+        }
+    }
+
+    /// The value of a struct's field.
+    fn field_of(&self, node: NodeId, name: &str) -> Option<NodeId> {
+        match &self.tree.nodes[node].shape {
+            Shape::Struct { fields, .. } => fields
+                .iter()
+                .find(|field| &self.text[field.name.clone()] == name)
+                .map(|field| field.value),
+            _ => None,
+        }
+    }
+
+    /// Finds fields that are written twice in one struct, and passes over the second.
+    fn doubled_fields(&self, mended: &mut Mended) -> Vec<Diagnostic> {
+        let mut wrong = Vec::new();
+        for (node, value) in self.tree.nodes.iter().enumerate() {
+            let Shape::Struct { fields, .. } = &value.shape else {
+                continue;
+            };
+            let mut seen = BTreeSet::new();
+            for (number, field) in fields.iter().enumerate() {
+                let name = &self.text[field.name.clone()];
+                if !seen.insert(name) {
+                    mended.pass_over(node, number);
+                    let message = format!("the field `{name}` is written twice");
+                    wrong.push(self.diagnostic(field.name.start, message, None));
+                }
+            }
+        }
+        wrong.truncate(ERRORS_MAX);
+        wrong
+    }
+
+    /// Says what a failure means to the person who wrote the file.
+    fn explain(&self, failure: &Failure) -> Diagnostic {
+        let (at, written) = match failure.at {
+            Some(At::Node(node)) => {
+                let span = &self.tree.nodes[node].span;
+                (span.start, &self.text[span.clone()])
+            }
+            Some(At::Field(node, number)) => match &self.tree.nodes[node].shape {
+                Shape::Struct { fields, .. } => (fields[number].name.start, ""),
+                _ => (0, ""),
+            },
+            None => (0, ""),
+        };
+        let (message, hint) = match &failure.problem {
+            Problem::Other(message) => (self.of_its_field(failure.at, message), None),
+            Problem::Missing(field) => (
+                format!("the field `{field}` is missing"),
+                Some(format!("write `{field}: …` in these parentheses")),
+            ),
+            Problem::NoField(found, words) => (
+                format!("there is no field `{found}` here"),
+                Some(choice(found, words)),
+            ),
+            Problem::NoVariant(found, words) => (
+                format!("`{found}` is not known here"),
+                Some(choice(found, words)),
+            ),
+            Problem::BareNumber { words, units: true } => {
+                let ways: Vec<String> = words.iter().map(|w| format!("{w}({written})")).collect();
+                (
+                    self.of_its_field(failure.at, "must have a unit"),
+                    Some(format!("write {}", ways.join(" or "))),
+                )
+            }
+            Problem::BareNumber { words, .. } => (
+                format!("expected a word, found `{written}`"),
+                Some(choice("", words)),
+            ),
+        };
+        self.diagnostic(at, message, hint)
+    }
+
+    /// A message with the name of the field whose value it is about: `opening` must lie in 0..=1.
+    fn of_its_field(&self, at: Option<At>, message: &str) -> String {
+        let Some(At::Node(wrong)) = at else {
+            return message.to_owned();
+        };
+        let named = self.tree.nodes.iter().find_map(|node| match &node.shape {
+            Shape::Struct { fields, .. } => fields.iter().find(|field| field.value == wrong),
+            _ => None,
+        });
+        match named {
+            Some(field) if message.starts_with("must") => {
+                format!("{} {message}", &self.text[field.name.clone()])
+            }
+            Some(field) => format!("{}: {message}", &self.text[field.name.clone()]),
+            None if message.starts_with("must") => format!("it {message}"),
+            None => message.to_owned(),
+        }
+    }
+
+    fn diagnostic(&self, at: usize, message: String, hint: Option<String>) -> Diagnostic {
+        diagnostic(&self.path, &self.text, at, message, hint)
+    }
+}
+
+impl Place<'_> {
+    /// The value of a field, or the place where it is missing. A variant's fields count too.
+    #[must_use]
+    pub fn field(self, name: &str) -> Self {
+        let node = self
+            .node
+            .and_then(|node| self.document.field_of(node, name));
+        self.inner(node)
+    }
+
+    /// Whether anything stands here.
+    pub const fn is_there(self) -> bool {
+        self.node.is_some()
+    }
+
+    /// The values of a list, or those in parentheses after a word.
+    pub fn items(self) -> Vec<Self> {
+        let shape = self.node.map(|node| &self.document.tree.nodes[node].shape);
+        let items: &[NodeId] = match shape {
+            Some(Shape::List(items) | Shape::Tuple { items, .. }) => items,
+            _ => &[],
+        };
+        items.iter().map(|&item| self.inner(Some(item))).collect()
+    }
+
+    /// One of those, by its number from 0.
+    #[must_use]
+    pub fn item(self, number: usize) -> Self {
+        let item = self.items().get(number).copied();
+        item.unwrap_or(self.inner(None))
+    }
+
+    /// The value here as a `T`, where it is one.
+    pub fn read<T: DeserializeOwned>(self) -> Option<T> {
+        let node = self.node?;
+        self.document.read_at(node, &Mended::default()).ok()
+    }
+
+    /// Something that is wrong here.
+    pub fn error(self, message: impl Into<String>) -> Diagnostic {
+        self.document.diagnostic(self.at, message.into(), None)
+    }
+
+    /// Something that is wrong here, and what would be right.
+    pub fn error_with_hint(
+        self,
+        message: impl Into<String>,
+        hint: impl Into<String>,
+    ) -> Diagnostic {
+        let hint = Some(hint.into());
+        self.document.diagnostic(self.at, message.into(), hint)
+    }
+
+    fn inner(self, node: Option<NodeId>) -> Self {
+        let at = node.map_or(self.at, |node| self.document.tree.nodes[node].span.start);
+        Self { node, at, ..self }
+    }
+}
+
+/// What somebody may have meant, or all that there is to choose from.
+fn choice(found: &str, words: &[&str]) -> String {
+    match did_you_mean(found, words) {
+        Some(word) => format!("did you mean `{word}`?"),
+        None => format!("it is one of {}", words.join(", ")),
+    }
+}
+
+/// A diagnostic at a byte of a text.
+fn diagnostic(
+    path: &str,
+    text: &str,
+    at: usize,
+    message: String,
+    hint: Option<String>,
+) -> Diagnostic {
+    let before = text.get(..at).unwrap_or(text);
+    let line_start = before.rfind('\n').map_or(0, |end| end + 1);
+    Diagnostic {
+        path: path.to_owned(),
+        line: before.matches('\n').count() + 1,
+        column: before[line_start..].chars().count() + 1,
+        message,
+        hint,
+    }
+}

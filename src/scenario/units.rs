@@ -1,0 +1,25 @@
+//! The units that come with the program.
+
+use crate::plant::Unit;
+
+/// Each unit's name and the text of its file.
+const SHIPPED: [(&str, &str); 1] = [(
+    "r22_3ton_orifice",
+    include_str!("../../assets/units/r22_3ton_orifice.ron"),
+)];
+
+/// The text of a unit's file.
+pub(super) fn unit_text(name: &str) -> Option<&'static str> {
+    let found = SHIPPED.iter().find(|(shipped, _)| *shipped == name);
+    found.map(|(_, text)| *text)
+}
+
+/// The unit of this name.
+pub(super) fn unit_named(name: &str) -> Option<Unit> {
+    unit_text(name).map(|text| Unit::from_ron(text).expect("a test reads every shipped unit"))
+}
+
+/// The names of the units that come with the program.
+pub(super) fn unit_names() -> Vec<&'static str> {
+    SHIPPED.iter().map(|(name, _)| *name).collect()
+}

@@ -1,0 +1,6 @@
+//! Whole jobs: procedures, mistakes, random hands.
+
+mod bench;
+mod mistakes;
+mod procedures;
+mod random_hands;
