@@ -96,7 +96,7 @@ fn a_wet_circuit_freezes_at_the_throat_and_thaws_at_rest() {
 #[test]
 fn little_air_over_the_indoor_coil_frosts_it() {
     let unit = Unit::from_ron(R22).expect("the shipped unit reads");
-    let mut bench = Bench::of(&unit, unit.charge, 75.0);
+    let mut bench = Bench::of(&unit, unit.nameplate.charge, 75.0);
     bench.conditions.blower = 0.2;
     bench.conditions.compressor_powered = true;
     bench.conditions.condenser_fan = 1.0;

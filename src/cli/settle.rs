@@ -149,7 +149,10 @@ fn fault(written: &str) -> anyhow::Result<Fault> {
 }
 
 /// Runs it and gives the milliseconds that it took on the clock of the wall.
-#[expect(clippy::disallowed_methods, reason = "the speed of the program is asked for")]
+#[expect(
+    clippy::disallowed_methods,
+    reason = "the speed of the program is asked for"
+)]
 fn timed<T>(run: impl FnOnce() -> T) -> (T, f64) {
     let start = std::time::Instant::now();
     let result = run();

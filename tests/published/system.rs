@@ -25,7 +25,7 @@ fn settled_with(
     change: impl FnOnce(&mut Bench),
 ) -> Bench {
     let unit = unit();
-    let charge = Mass::from_kilograms(charge * unit.charge.kilograms());
+    let charge = Mass::from_kilograms(charge * unit.nameplate.charge.kilograms());
     let mut bench = Bench::of(&unit, charge, outdoor);
     bench.conditions.indoor.t = kelvin(indoor);
     bench.conditions.indoor.w = humidity(indoor, wet_bulb);
@@ -139,7 +139,7 @@ fn superheat_follows_the_charging_chart() {
 /// Capacity and power per capacity at an outdoor temperature, °F.
 fn output(text: &str, outdoor: f64) -> (f64, f64) {
     let unit = Unit::from_ron(text).expect("the shipped unit reads");
-    let mut bench = Bench::of(&unit, unit.charge, outdoor);
+    let mut bench = Bench::of(&unit, unit.nameplate.charge, outdoor);
     bench.cool_on();
     bench.run(2400.0);
     let operating = bench.plant.operating();
@@ -195,7 +195,7 @@ fn a_valve_unit_shows_the_usual_pressures() {
     let unit = Unit::from_ron(R410A).expect("the shipped unit reads");
     for line in table::read("expansion_valve_pressures.csv") {
         let outdoor = line.number("outdoor_f");
-        let mut bench = Bench::of(&unit, unit.charge, outdoor);
+        let mut bench = Bench::of(&unit, unit.nameplate.charge, outdoor);
         bench.cool_on();
         bench.run(2400.0);
         let found = [
@@ -234,7 +234,7 @@ fn a_valve_unit_shows_the_usual_pressures() {
 fn a_valve_unit_loses_capacity_with_charge_as_published() {
     let unit = Unit::from_ron(R410A).expect("the shipped unit reads");
     let at = |share: f64| {
-        let charge = Mass::from_kilograms(share * unit.charge.kilograms());
+        let charge = Mass::from_kilograms(share * unit.nameplate.charge.kilograms());
         let mut bench = Bench::of(&unit, charge, 95.0);
         bench.cool_on();
         bench.run(2400.0);
