@@ -44,9 +44,6 @@ fn complaint(ui: &mut Ui, view: &View) {
     let scene = view.scene;
     ui.label(RichText::new(format!("{}, {}", scene.customer, scene.place)).strong());
     ui.label(RichText::new(format!("“{}”", scene.complaint)).italics());
-    if !scene.refrigerant.is_empty() {
-        ui.label(format!("Nameplate: {}", scene.refrigerant));
-    }
 }
 
 /// One blank: what it asks, where to write, what stands there.

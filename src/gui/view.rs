@@ -4,7 +4,7 @@
 use super::scene::Scene;
 use super::system::System;
 use crate::fluid::refrigerant::Refrigerant;
-use crate::job::{Job, JobSheet, TICKS_PER_SECOND};
+use crate::job::{Coat, Job, JobSheet, TICKS_PER_SECOND};
 use crate::kit::{Hose, HoseState, ThermometerPlace};
 use crate::plant::{Arrow, FlareSize, Joint, Line, Made, Spot, ThermostatCall};
 use crate::words::{GaugePlace, Reading, Shown};
@@ -43,17 +43,6 @@ pub struct ValveLook {
     pub tool_on: bool,
     /// The core tool's valve is open.
     pub tool_open: bool,
-}
-
-/// What covers a cold surface.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum Coat {
-    /// Nothing.
-    Dry,
-    /// Drops of water.
-    Sweat,
-    /// Frost.
-    Frost,
 }
 
 impl<'a> View<'a> {
@@ -224,15 +213,12 @@ impl<'a> View<'a> {
 
     /// The arrow of the drier in the line; `None` while it is out.
     pub const fn drier(&self) -> Option<Arrow> {
-        // The job tells nothing about its drier yet.
-        Some(Arrow::TowardMetering)
+        self.job.fittings().drier.fitted
     }
 
-    /// What covers a surface.
+    /// What covers a pipe.
     pub fn coat(&self, place: ThermometerPlace) -> Coat {
-        // The job tells nothing about its surfaces yet.
-        let _ = place;
-        Coat::Dry
+        self.job.coat(place)
     }
 
     /// The job sheet.

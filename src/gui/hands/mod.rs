@@ -59,6 +59,7 @@ fn offers(ui: &mut Ui, view: &View, part: Part, drafts: &mut Drafts, actions: &m
         Part::Protection => electric::protection(ui, view, actions),
         Part::Thermostat => electric::thermostat(ui, view, actions),
         Part::Disconnect => electric::disconnect(ui, view, actions),
+        Part::Nameplate => circuit::nameplate(ui, view),
         Part::Compressor => electric::compressor(ui, view, actions),
         Part::OutdoorCoil => circuit::outdoor_coil(ui, view, actions),
         Part::IndoorCoil => circuit::indoor_coil(ui, view, actions),

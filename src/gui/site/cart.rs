@@ -336,7 +336,7 @@ fn cylinder(canvas: &Canvas, view: &View) {
         palette.metal,
         canvas.ink(2.0),
     );
-    let refrigerant = &view.scene.refrigerant;
+    let refrigerant = view.scene.refrigerant;
     canvas.text(
         772.0,
         546.0,

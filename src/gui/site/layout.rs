@@ -135,6 +135,7 @@ pub fn area(part: Part, view: &crate::gui::view::View) -> Rect {
         Part::Protection => around(974.0, 486.0, 52.0, 84.0),
         Part::Thermostat => around(636.0, 78.0, 62.0, 48.0),
         Part::Disconnect => around(454.0, 66.0, 46.0, 64.0),
+        Part::Nameplate => around(292.0, 356.0, 56.0, 40.0),
         Part::Compressor => around(110.0, 348.0, 84.0, 76.0),
         Part::OutdoorCoil => around(186.0, 234.0, 264.0, 84.0),
         Part::IndoorCoil => around(866.0, 190.0, 150.0, 130.0),
