@@ -8,6 +8,7 @@ use super::start::{Start, start_ui};
 use super::system::System;
 use super::theme;
 use super::view::Reads;
+use super::widgets::choice;
 use crate::fluid::refrigerant::Refrigerant;
 use crate::job::Job;
 use crate::scenario::Scenario;
@@ -135,12 +136,10 @@ impl App {
                     ui.selectable_value(&mut self.reads.system, system, name);
                 }
                 ui.separator();
-                ui.label("gauge scale");
-                for name in Refrigerant::names() {
-                    let chosen = self.reads.scale.is_some_and(|scale| scale.name() == *name);
-                    if ui.selectable_label(chosen, *name).clicked() {
-                        self.reads.scale = Refrigerant::named(name);
-                    }
+                let now = self.reads.scale.map(Refrigerant::name);
+                let names = Refrigerant::names().iter().copied();
+                if let Some(name) = choice(ui, "gauge scale", now, names, |name| name) {
+                    self.reads.scale = Refrigerant::named(name);
                 }
                 ui.separator();
                 let dark = ui.visuals().dark_mode;

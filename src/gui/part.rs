@@ -127,16 +127,8 @@ impl Part {
             .into(),
             Self::Nameplate => format!("refrigerant {}", view.scene.refrigerant),
             Self::Compressor => runs(electrics.compressor_runs).into(),
-            Self::OutdoorCoil => match electrics.outdoor_fan_runs {
-                true => "fan running",
-                false => "fan standing still",
-            }
-            .into(),
-            Self::IndoorCoil => match electrics.blower_runs {
-                true => "blower running",
-                false => "blower standing still",
-            }
-            .into(),
+            Self::OutdoorCoil => format!("fan {}", runs(electrics.outdoor_fan_runs)),
+            Self::IndoorCoil => format!("blower {}", runs(electrics.blower_runs)),
             Self::Filter => "in its slot".into(),
             Self::Valve(line) => {
                 let valve = view.valve(line);

@@ -29,6 +29,10 @@ pub struct Reads {
 }
 
 /// A service valve as it looks.
+#[expect(
+    clippy::struct_excessive_bools,
+    reason = "each is a thing of its own to see"
+)]
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct ValveLook {
     /// The stem: 0 front-seated, 1 back-seated.
@@ -228,6 +232,10 @@ impl<'a> View<'a> {
 }
 
 /// The vacuum pump as it looks.
+#[expect(
+    clippy::struct_excessive_bools,
+    reason = "each is a thing of its own to see"
+)]
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub struct PumpLook {
     /// It runs.
@@ -241,6 +249,10 @@ pub struct PumpLook {
 }
 
 /// The electric side as it looks and sounds.
+#[expect(
+    clippy::struct_excessive_bools,
+    reason = "each is a thing of its own to see"
+)]
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub struct ElectricsLook {
     /// The disconnect is in.

@@ -152,7 +152,7 @@ pub fn lines(canvas: &Canvas, view: &View) {
         (reach(to) - gap(to), suction),
     ];
     canvas.line(&ends, thick);
-    canvas.caption(514.0, liquid + 18.0, "liquid line");
+    canvas.caption(706.0, liquid + 24.0, "liquid line");
     canvas.caption(604.0, suction + 20.0, "suction line");
     drier(canvas, view, liquid);
     for joint in Joint::ALL {

@@ -154,7 +154,7 @@ pub fn area(part: Part, view: &crate::gui::view::View) -> Rect {
         Part::Pump => around(112.0, 554.0, 124.0, 96.0),
         Part::MicronGauge => {
             let (x, y) = micron_gauge(view.micron_gauge().0);
-            around(x, y, 54.0, 40.0)
+            around(x, y, 62.0, 40.0)
         }
         Part::Nitrogen => around(588.0, 528.0, 60.0, 180.0),
         Part::Cylinder => around(772.0, 544.0, 104.0, 130.0),
