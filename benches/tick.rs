@@ -27,7 +27,7 @@ fn running() -> (Plant, Conditions) {
             w: 0.0112,
         },
     };
-    let mut plant = Plant::new(&unit, &conditions, unit.charge);
+    let mut plant = Plant::new(&unit, &conditions, unit.nameplate.charge);
     for _ in 0..9000 {
         plant.tick(&conditions);
     }

@@ -71,7 +71,6 @@ fn front_seating_the_liquid_valve_pumps_the_low_side_down() {
         100.0 * left,
         bench.line()
     );
-    bench.show();
     assert!((30.0..=180.0).contains(&seconds), "{seconds} s");
     assert!((0.03..=0.08).contains(&left), "{:.1} % left", 100.0 * left);
     let mut rebounds = Vec::new();
@@ -110,7 +109,6 @@ fn a_standing_circuit_shows_saturation_while_liquid_is_left() {
         bench.pressure(Place::SuctionLine),
         psig(saturated)
     );
-    bench.show();
     assert!((psig(saturated) - bench.pressure(Place::SuctionLine)).abs() < 1.0);
     let node = bench.plant.node(Place::Condenser);
     bench.plant.network_mut().add(node, Amounts::nitrogen(0.02));
@@ -136,8 +134,6 @@ fn a_whole_repair_keeps_every_balance() {
     kit.set_law(suction_hole, open(5e-5));
     kit.set_law(drier_hole, open(2e-5));
     bench.run(300.0);
-    println!("open 5 min");
-    bench.show();
     let nitrogen = bench.plant.network_mut().add_boundary(Boundary {
         pressure: ATMOSPHERE + 100.0 * coldbench::units::PSI,
         temperature: kelvin(95.0),
@@ -159,8 +155,6 @@ fn a_whole_repair_keeps_every_balance() {
     network.set_law(drier_hole, Law::Shut);
     network.set_law(fill, open(5e-6));
     bench.run(120.0);
-    println!("nitrogen");
-    bench.show();
     let filled = bench.pressure(Place::Evaporator);
     assert!((filled - 100.0).abs() < 0.5, "{filled} psig");
     bench.plant.network_mut().set_law(fill, Law::Shut);
@@ -181,20 +175,15 @@ fn a_whole_repair_keeps_every_balance() {
         },
     );
     bench.run(3600.0);
-    println!("evacuated");
-    bench.show();
     let vacuum = bench.node(Place::SuctionLine).pressure / MICRON;
     assert!(vacuum < 500.0, "{vacuum} micron");
     bench.plant.network_mut().set_law(pump, Law::Shut);
     bench.plant.set_opening(Link::LiquidValve, 1.0);
     bench.plant.set_opening(Link::SuctionValve, 1.0);
     bench.run(120.0);
-    println!("released");
-    bench.show();
     bench.cool_on();
     bench.run(3600.0);
     println!("{}", bench.line());
-    bench.show();
     let imbalance = bench.imbalance();
     assert!(imbalance[..4].iter().all(|&x| x < 1e-9), "{imbalance:?}");
     assert!(imbalance[4] < 1e-6, "{imbalance:?}");

@@ -72,9 +72,11 @@ impl Settle {
 
     fn overrides(&self) -> anyhow::Result<Overrides> {
         if let Some(percent) = self.charge_percent {
+            let (_, too_much) = FaultKind::Overcharge.sheet().range;
+            let most = 100.0 * (1.0 + too_much);
             ensure!(
-                (0.0..=200.0).contains(&percent),
-                "--charge-percent must lie in 0..=200, found {percent}"
+                (0.0..=most).contains(&percent),
+                "--charge-percent must lie in 0..={most}, found {percent}"
             );
         }
         Ok(Overrides {

@@ -4,10 +4,12 @@ use super::compressor::Compressor;
 use super::condenser::{self, Condenser, Condensing};
 use super::evaporator::{self, Evaporating, Evaporator};
 use super::metering::{CoilEnd, Metering};
+use super::network::gas::MOLAR_MASS;
 use super::network::{
     Compressed, Direction, Draw, Draws, Drive, ElementId, End, Fill, Law, Machinery, Network,
     NodeId, NodeSpec, Path, Phase, Restriction, Throttled,
 };
+use super::rest::{rested, shapes};
 use super::unit::Unit;
 use super::{Operating, desiccant, oil};
 use crate::units::Mass;
@@ -92,23 +94,21 @@ pub struct Conditions {
 
 /// Area of the check valve in the discharge, m². Chosen.
 const CHECK_AREA: f64 = 1e-4;
-/// How the liquid of a rested circuit lies: in coil, both halves of the liquid line, indoor coil.
-const RESTS: [(usize, f64); 4] = [(2, 0.556), (3, 0.067), (4, 0.067), (5, 0.31)];
-
 /// The refrigerant circuit of one unit.
 #[derive(Debug, Clone)]
 pub struct Plant {
-    network: Network,
+    pub(super) network: Network,
     nodes: [NodeId; 7],
     links: [ElementId; 7],
-    valve_leak: ElementId,
+    pub(super) valve_leak: ElementId,
     areas: [f64; 7],
     openings: [f64; 7],
     /// Share of the drier's flow area that dirt has taken.
-    drier_clogging: f64,
-    drier_capacity: f64,
-    desiccant_in: bool,
-    machines: Machines,
+    pub(super) drier_clogging: f64,
+    pub(super) drier_capacity: f64,
+    /// There is a drier with its desiccant in the line.
+    pub(super) desiccant_in: bool,
+    pub(super) machines: Machines,
     condenser: Condenser,
     evaporator: Evaporator,
     oil_lag: f64,
@@ -123,9 +123,9 @@ pub struct Plant {
 
 /// The compressor and the metering device.
 #[derive(Debug, Clone, Copy)]
-struct Machines {
-    compressor: Compressor,
-    metering: Metering,
+pub(super) struct Machines {
+    pub compressor: Compressor,
+    pub metering: Metering,
 }
 
 impl Machinery for Machines {
@@ -138,71 +138,6 @@ impl Machinery for Machines {
     fn metering_bore(&self) -> Path {
         self.metering.bore()
     }
-}
-
-/// Volume, wall and conductance to the air of each place, in the order of [`Place::ALL`].
-fn shapes(unit: &Unit) -> [[f64; 3]; 7] {
-    let compressor = &unit.compressor;
-    let (liquid, suction) = (&unit.liquid_line, &unit.suction_line);
-    let half = [
-        0.5 * liquid.volume.cubic_metres(),
-        0.5 * liquid.wall.joules_per_kelvin(),
-        0.5 * liquid.to_air.watts_per_kelvin(),
-    ];
-    [
-        [
-            compressor.shell.cubic_metres(),
-            compressor.shell_wall.joules_per_kelvin(),
-            compressor.shell_to_air.watts_per_kelvin(),
-        ],
-        [
-            compressor.discharge.cubic_metres(),
-            compressor.discharge_wall.joules_per_kelvin(),
-            0.0,
-        ],
-        [
-            unit.condenser.volume.cubic_metres(),
-            unit.condenser.wall.joules_per_kelvin(),
-            0.0,
-        ],
-        half,
-        half,
-        [
-            unit.evaporator.volume.cubic_metres(),
-            unit.evaporator.wall.joules_per_kelvin(),
-            0.0,
-        ],
-        [
-            suction.volume.cubic_metres(),
-            suction.wall.joules_per_kelvin(),
-            suction.to_air.watts_per_kelvin(),
-        ],
-    ]
-}
-
-/// How much refrigerant lies in each place after a long rest at `t`, K, and in the oil, kg.
-fn rested(unit: &Unit, shapes: &[[f64; 3]; 7], charge: f64, t: f64) -> ([f64; 7], f64) {
-    let s = unit.refrigerant.get().at(t);
-    let volume: f64 = shapes.iter().map(|shape| shape[0]).sum();
-    let oil = unit.compressor.oil.kilograms();
-    // Vapour everywhere; what is over lies as liquid in the coils. In the oil it is saturated
-    // only while there is liquid, and a rested shell is a little warmer than the coils.
-    let full = s.rho_g * volume;
-    let dissolved = oil::at_rest(oil, (charge / (full + 0.2 * oil)).min(0.5));
-    let left = (charge - dissolved).max(0.0);
-    let spare = (left - full).max(0.0);
-    let density = if spare > 0.0 { s.rho_g } else { left / volume };
-    let mut masses = shapes.map(|shape| density * shape[0]);
-    let mut placed = 0.0;
-    for (i, share) in RESTS {
-        let most = 0.85 * shapes[i][0] * s.rho_l;
-        let liquid = (spare * share).min(most);
-        masses[i] += liquid * (1.0 - s.rho_g / s.rho_l);
-        placed += liquid * (1.0 - s.rho_g / s.rho_l);
-    }
-    // The vapour that the liquid displaced, and what found no room, go to the outdoor coil.
-    masses[2] += spare - placed;
-    (masses, charge.max(0.0) - masses.iter().sum::<f64>())
 }
 
 impl Plant {
@@ -328,68 +263,8 @@ impl Plant {
         self.openings[link as usize]
     }
 
-    /// Sets the share of the drier's flow area that is lost to dirt, 0 to 1.
-    pub fn set_drier_clogging(&mut self, share: f64) {
-        self.drier_clogging = share.clamp(0.0, 1.0);
-        self.renew_law(Link::Drier as usize);
-    }
-
-    /// Sets the share of the metering device's area that is lost to dirt, 0 to 1.
-    pub const fn set_metering_blockage(&mut self, share: f64) {
-        self.machines.metering.blockage = share.clamp(0.0, 1.0);
-    }
-
-    /// Puts another metering device in; an expansion valve's bulb is as warm as its place.
-    pub fn replace_metering(&mut self, data: &super::MeteringData) {
-        let t = self.network.node(self.node(Place::Evaporator)).temperature;
-        let mut fresh = Metering::new(data, self.network.refrigerant(), t);
-        fresh.opening = self.machines.metering.opening;
-        self.machines.metering = fresh;
-    }
-
-    /// Sets the area that leaks back past the compressor's valves, m².
-    pub fn set_valve_leak(&mut self, area: f64) {
-        let law = if area > 0.0 {
-            let hole = Path::through(&[Restriction::opening(area)]);
-            Law::Path(hole.only(Direction::Forward))
-        } else {
-            Law::Shut
-        };
-        self.network.set_law(self.valve_leak, law);
-    }
-
-    /// Water that the drier's desiccant holds, kg.
-    pub fn desiccant_water(&self) -> f64 {
-        let node = self.network.node(self.node(Place::AfterDrier));
-        node.bound_water * super::network::gas::MOLAR_MASS[2]
-    }
-
-    /// Sets the water that the desiccant holds, kg, as a new drier brings it.
-    pub fn set_desiccant_water(&mut self, water: f64) {
-        let node = self.node(Place::AfterDrier);
-        let moles = water.max(0.0) / super::network::gas::MOLAR_MASS[2];
-        self.network.set_bound_water(node, moles);
-    }
-
-    /// Takes the drier's desiccant out of the circuit, with the water that it holds.
-    pub fn take_out_desiccant(&mut self) {
-        self.set_desiccant_water(0.0);
-        self.desiccant_in = false;
-    }
-
-    /// Puts fresh desiccant in. Chosen: it has taken a twentieth of a gram while it was uncapped.
-    pub fn fit_fresh_desiccant(&mut self) {
-        self.desiccant_in = true;
-        self.set_desiccant_water(5e-5);
-    }
-
-    /// Water that a fresh desiccant holds at most, kg.
-    pub fn desiccant_capacity(&self) -> f64 {
-        self.drier_capacity * super::network::gas::MOLAR_MASS[2]
-    }
-
     /// Gives a link the law that its opening makes.
-    fn renew_law(&mut self, i: usize) {
+    pub(super) fn renew_law(&mut self, i: usize) {
         let share = self.openings[i];
         let law = match i {
             _ if share <= 0.0 => Law::Shut,
@@ -434,25 +309,14 @@ impl Plant {
         let condensing = self.condense(conditions);
         let evaporating = self.evaporate(conditions, dt);
         self.warm();
-        let coil = self.node(Place::Evaporator);
-        let free_before = self.network.node(coil).free_water;
-        let coil_temperature = self.network.node(coil).temperature;
         self.network.advance(dt, &self.drive, &self.machines);
         oil::exchange(&mut self.network, self.nodes[0], self.oil_lag, dt);
         if self.desiccant_in {
-            desiccant::exchange(&mut self.network, self.nodes[4], self.drier_capacity, dt);
+            let capacity = self.drier_capacity;
+            desiccant::exchange(&mut self.network, self.nodes[4], capacity, dt);
         }
-        let node = self.network.node(coil);
-        self.machines.metering.live(
-            &CoilEnd {
-                outlet: evaporating.outlet_temperature,
-                inside: coil_temperature,
-                pressure: node.pressure,
-                formed: node.free_water - free_before,
-                free_water: node.free_water,
-            },
-            dt,
-        );
+        let coil = self.coil_end(evaporating.outlet_temperature);
+        self.machines.metering.live(&coil, dt);
         self.report(conditions, &condensing, &evaporating);
     }
 
@@ -505,6 +369,22 @@ impl Plant {
         let given = self.discharge_to_shell * (temperature(1) - temperature(0));
         self.drive.heat[0] += given;
         self.drive.heat[1] -= given;
+    }
+
+    /// What the metering device feels.
+    fn coil_end(&self, outlet: f64) -> CoilEnd {
+        let node = self.network.node(self.node(Place::Evaporator));
+        let before = self.network.node(self.node(Place::AfterDrier));
+        let boiling = self.network.refrigerant().dew_temperature(node.pressure);
+        let ratio = MOLAR_MASS[2] / self.network.refrigerant().molar_mass();
+        CoilEnd {
+            outlet,
+            inside: node.temperature,
+            pressure: node.pressure,
+            flow: self.passed(Link::Metering).max(0.0),
+            water: before.gas[2] * MOLAR_MASS[2] / before.refrigerant.max(1e-6),
+            held: ratio * self.network.water_pressure(boiling) / node.pressure,
+        }
     }
 
     /// Writes down how the unit stands.

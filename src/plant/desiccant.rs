@@ -48,6 +48,24 @@ pub(super) fn exchange(network: &mut Network, drier: NodeId, capacity: f64, dt: 
     // The vapour's energy of formation stays in the node: as warmth.
 }
 
+/// Mol that a desiccant which holds `held` of `capacity` mol takes in `dt`, s, from moist air with
+/// the vapour pressure of water `outside`, Pa, at a temperature with the saturation `saturated`.
+pub(super) fn taken_from_air(
+    held: f64,
+    capacity: f64,
+    outside: f64,
+    saturated: f64,
+    dt: f64,
+) -> f64 {
+    if capacity <= 0.0 {
+        return 0.0;
+    }
+    let filling = held / capacity;
+    let square = filling * filling;
+    let slope = 4.0 * saturated * square * filling / capacity;
+    dt * UPTAKE * (outside - saturated * square * square) / (1.0 + dt * UPTAKE * slope)
+}
+
 /// Moles of a mass of water.
 pub(super) fn moles(mass: Mass) -> f64 {
     mass.kilograms() / MOLAR_MASS[2]

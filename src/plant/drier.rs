@@ -24,28 +24,22 @@ pub struct Drier {
 impl Drier {
     /// Fitted the right way, clean.
     pub const fn sound() -> Self {
-        Self {
-            fitted: Some(Arrow::TowardMetering),
-            clogging: 0.0,
-        }
+        Self { fitted: Some(Arrow::TowardMetering), clogging: 0.0 }
     }
 
     /// A new one, its arrow this way.
     pub const fn fit_new(&mut self, arrow: Arrow) {
-        *self = Self {
-            fitted: Some(arrow),
-            clogging: 0.0,
-        };
+        *self = Self { fitted: Some(arrow), clogging: 0.0 };
     }
 
     /// The share of the full flow area that is open.
     ///
     /// Chosen: fitted backwards the flow packs the desiccant's fines against the inlet screen and
-    /// leaves a twelfth of the area (common practice calls it a restriction; no source).
+    /// leaves a twenty-fifth of the area (common practice calls it a restriction; no source).
     pub fn opening(&self) -> f64 {
         match self.fitted {
             Some(Arrow::TowardMetering) => 1.0 - self.clogging,
-            Some(Arrow::TowardOutdoor) => (1.0 - self.clogging) / 12.0,
+            Some(Arrow::TowardOutdoor) => (1.0 - self.clogging) / 25.0,
             None => 0.0,
         }
     }

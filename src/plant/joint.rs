@@ -164,10 +164,10 @@ impl JointState {
     /// The area through which it leaks, m²; 0 when tight.
     ///
     /// Chosen: the gap of a loose flare grows with the square of the missing torque, to the area
-    /// of a 0.3 mm hole hand-tight; a split one is a 0.2 mm hole; a cracked nut is a 1.5 mm hole;
+    /// of a 0.15 mm hole hand-tight; a split one is a 0.2 mm hole; a cracked nut is a 1.5 mm hole;
     /// apart it is the bore. A scored face leaks more the less it is pressed.
     pub fn leak_area(&self) -> f64 {
-        const HAND_TIGHT: f64 = 7.1e-8;
+        const HAND_TIGHT: f64 = 1.8e-8;
         const SPLIT: f64 = 3.1e-8;
         const CRACKED: f64 = 1.8e-6;
         match self.made {

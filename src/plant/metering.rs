@@ -34,8 +34,11 @@ pub enum MeteringData {
 
 /// Ice that shuts the throat, kg. Chosen: about what fills the bore of an orifice.
 const ICE_FULL: f64 = 5e-5;
-/// Share of what freezes in the cold that sticks at the throat. Chosen.
-const ICE_STICKS: f64 = 0.1;
+/// Share of what freezes in the cold that sticks at the throat. Chosen: a wet circuit freezes
+/// within minutes of running below 0 °C.
+const ICE_STICKS: f64 = 0.02;
+/// Flow under which the throat is not cold, kg/s. Chosen.
+const FLOW_COLD: f64 = 2e-3;
 /// Time in which a full plug melts once it is warm, s. Chosen: a few minutes of rest.
 const ICE_MELTS: f64 = 120.0;
 /// The furthest that an expansion valve opens beyond its rated area. Chosen.
@@ -123,16 +126,24 @@ impl Metering {
         }
     }
 
-    /// Lets bulb and ice move on: `outlet` and `inside` are the temperatures at the coil's outlet
-    /// and in it, K, `pressure` the coil's, Pa, `frozen` kg of ice that formed and `free` kg that
-    /// lies in the coil.
+    /// Lets bulb and ice move on by `dt`, s.
+    ///
+    /// What passes the cold throat with more water than its vapour can hold there leaves ice. The
+    /// ice still counts among the water of the coil: it is some milligrams.
     pub fn live(&mut self, coil: &CoilEnd, dt: f64) {
-        if coil.inside < 273.15 {
-            self.ice += ICE_STICKS * coil.formed.max(0.0);
-        } else if coil.inside > 273.65 {
+        let boiling = self.refrigerant.dew_temperature(coil.pressure);
+        // A throat that passes next to nothing is as warm as what is around it.
+        let throat = if coil.flow > FLOW_COLD {
+            boiling
+        } else {
+            coil.inside
+        };
+        if throat < 273.15 {
+            self.ice += dt * ICE_STICKS * coil.flow * (coil.water - coil.held).max(0.0);
+        } else if throat > 273.65 {
             self.ice -= dt * ICE_FULL / ICE_MELTS;
         }
-        self.ice = self.ice.min(coil.free_water).clamp(0.0, ICE_FULL);
+        self.ice = self.ice.clamp(0.0, ICE_FULL);
         let refrigerant = self.refrigerant;
         if let Kind::Valve {
             spring,
@@ -146,7 +157,6 @@ impl Metering {
             *bulb += dt / (*lag + dt) * (coil.outlet - *bulb);
             let charge = |t: f64| refrigerant.dew_pressure(t.min(refrigerant.hottest()));
             // The spring holds against what the static superheat gives at this evaporation.
-            let boiling = refrigerant.dew_temperature(coil.pressure);
             let opens = charge(boiling + *spring);
             let full = charge(boiling + *spring + *range);
             *lift = ((charge(*bulb) - opens) / (full - opens).max(1.0)).clamp(0.0, OPENING_MAX);
@@ -255,8 +265,10 @@ pub(super) struct CoilEnd {
     pub inside: f64,
     /// Pressure in the coil, Pa.
     pub pressure: f64,
-    /// Free water that formed in this tick, kg.
-    pub formed: f64,
-    /// Free water in the coil, kg.
-    pub free_water: f64,
+    /// Flow into it, kg/s.
+    pub flow: f64,
+    /// Water in what comes in, kg per kg.
+    pub water: f64,
+    /// Water that vapour in the coil holds at saturation, kg per kg.
+    pub held: f64,
 }

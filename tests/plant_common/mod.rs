@@ -1,11 +1,14 @@
 //! What the tests of the plant share: a bare unit in given weather, and the trade's units.
 #![allow(dead_code, reason = "each test file uses its part of this")]
 
+use coldbench::fluid::moist_air;
 use coldbench::plant::network::{Amounts, Node};
 use coldbench::plant::{Air, Conditions, Place, Plant, TICK, Unit};
 use coldbench::units::{ATMOSPHERE, Mass, PSI};
 
 pub const R22: &str = include_str!("../../assets/units/r22_3ton_orifice.ron");
+
+pub const R410A: &str = include_str!("../../assets/units/r410a_3ton_valve.ron");
 
 pub fn psig(pascals: f64) -> f64 {
     (pascals - ATMOSPHERE) / PSI
@@ -19,13 +22,9 @@ pub fn fahrenheit(kelvin: f64) -> f64 {
     kelvin * 1.8 - 459.67
 }
 
-/// Humidity ratio from dry and wet bulb, °F. Source: ASHRAE Fundamentals, psychrometrics; Magnus
-/// form of the saturation pressure.
+/// Humidity ratio from dry and wet bulb, °F.
 pub fn humidity(dry: f64, wet: f64) -> f64 {
-    let (t, w) = ((dry - 32.0) / 1.8, (wet - 32.0) / 1.8);
-    let p = 610.94 * (17.625 * w / (w + 243.04)).exp();
-    let saturated = 0.62198 * p / (ATMOSPHERE - p);
-    ((2501.0 - 2.326 * w) * saturated - 1.006 * (t - w)) / (2501.0 + 1.86 * t - 4.186 * w)
+    moist_air::humidity_ratio_from_wet_bulb(kelvin(dry), kelvin(wet))
 }
 
 /// A bare unit.
@@ -39,7 +38,7 @@ pub struct Bench {
 impl Bench {
     pub fn r22() -> Self {
         let unit = Unit::from_ron(R22).expect("the shipped unit reads");
-        let charge = unit.charge;
+        let charge = unit.nameplate.charge;
         Self::of(&unit, charge, 95.0)
     }
 
@@ -130,7 +129,8 @@ impl Bench {
     pub fn line(&self) -> String {
         let o = self.plant.operating();
         format!(
-            "ps {:.1} pd {:.1} pl {:.1} psig SH {:.1} SHe {:.1} SC {:.1} °F Q {:.2} kBtu/h P {:.2} kW m {:.4} \
+            "ps {:.1} pd {:.1} pl {:.1} psig SH {:.1} SHe {:.1} SC {:.1} °F \
+             Q {:.2} kBtu/h P {:.2} kW m {:.4} \
              wetted {:.2} liquid zone {:.2} oil {:.3} kg",
             self.pressure(Place::SuctionLine),
             self.pressure(Place::Condenser),
@@ -145,23 +145,5 @@ impl Bench {
             o.liquid_zone,
             o.dissolved_in_oil
         )
-    }
-
-    pub fn show(&self) {
-        for place in Place::ALL {
-            let n = self.node(place);
-            println!(
-                "  {place:?}: {:.1} psig ({:.0} µm) {:.1} °F m {:.4} kg x {:.3} {:?} gas {:?} free water {:.2e}",
-                psig(n.pressure),
-                n.pressure / coldbench::units::MICRON,
-                fahrenheit(n.temperature),
-                n.refrigerant,
-                n.quality,
-                n.phase,
-                n.gas,
-                n.free_water
-            );
-        }
-        println!("  imbalance {:?}", self.imbalance());
     }
 }

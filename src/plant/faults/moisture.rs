@@ -13,11 +13,8 @@ pub(super) const SHEET: FaultSheet = FaultSheet {
     of_size: |grams| Fault::Moisture(Mass::from_grams(grams)),
 };
 
-/// Puts water in the indoor coil, where it collects.
+/// Puts water in the liquid line, whose liquid takes up what it can dissolve.
 pub(super) fn plant(water: Mass, patient: &mut Patient<'_>) {
-    let at = patient.plant.node(Place::Evaporator);
-    patient
-        .plant
-        .network_mut()
-        .add(at, Amounts::water(water.kilograms()));
+    let at = patient.plant.node(Place::LiquidLine);
+    patient.plant.network_mut().add(at, Amounts::water(water.kilograms()));
 }

@@ -33,7 +33,7 @@ pub struct Draw {
     pub(super) moles: [f64; 3],
     /// Enthalpy of the whole stream, J/kg.
     pub(super) mixed_enthalpy: f64,
-    /// 1/ρ, m³/kg.
+    /// `1/ρ`, m³/kg.
     pub(super) per_density: f64,
     /// 1/viscosity, 1/(Pa s).
     pub(super) per_viscosity: f64,
@@ -41,7 +41,7 @@ pub struct Draw {
     pub(super) per_speed: f64,
 }
 
-/// (ρ_g/ρ_l)^(2/3): the slip of Zivi 1964, J. Heat Transfer 86.
+/// `(ρ_g/ρ_l)^(2/3)`: the slip of Zivi 1964, J. Heat Transfer 86.
 #[inline]
 pub fn slip(curves: &Curves) -> f64 {
     let root = libm::cbrt(curves.rho_g / curves.rho_l);
@@ -164,9 +164,9 @@ impl Draw {
         let mut moles = of_refrigerant;
         let mut viscous = of_refrigerant * VAPOUR_VISCOSITY;
         self.mixed_enthalpy = self.share * self.enthalpy;
-        for k in 0..3 {
+        for (k, viscosity) in VISCOSITY.iter().enumerate() {
             moles += self.moles[k];
-            viscous += self.moles[k] * VISCOSITY[k];
+            viscous += self.moles[k] * viscosity;
             self.mixed_enthalpy += self.moles[k] * gas::enthalpy(k, self.t);
         }
         let per_moles = 1.0 / moles.max(1e-300);

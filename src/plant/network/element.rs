@@ -208,7 +208,8 @@ impl Conductor {
         if conductor.count > 0 {
             let d = narrowest;
             // Two gases change places through a hole by their difference of density.
-            // Source: Epstein, J. Heat Transfer 110 (1988), Q = 0.055 sqrt(g D⁵ Δρ/ρ); from memory.
+            // Source: Epstein, J. Heat Transfer 110 (1988), Q = 0.055 sqrt(g D⁵ Δρ/ρ);
+            // from memory.
             conductor.exchange = 0.055 * (9.81 * d * d * d * d * d).sqrt();
             conductor.diffusive = 1.0 / resistance;
         }

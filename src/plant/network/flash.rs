@@ -9,7 +9,7 @@ use super::node::{Node, Phase};
 use super::water::{LIQUID_HEAT, Moisture};
 use crate::fluid::refrigerant::{Curves, Refrigerant};
 
-/// Stiffness of the liquid, Pa. Chosen: softer than nature's 300 MPa and more, so that a full
+/// Stiffness of the liquid, Pa. Chosen: softer than nature's 3e8 Pa, so that a full
 /// line is no water hammer; a line at 20 bar then holds 0.2 % more.
 pub(super) const STIFFNESS: f64 = 3e7;
 /// Where Newton stops, K.
