@@ -11,6 +11,7 @@ use super::view::Reads;
 use super::widgets::choice;
 use crate::fluid::refrigerant::Refrigerant;
 use crate::job::Job;
+use crate::marking::Report;
 use crate::scenario::Scenario;
 use crate::words::Action;
 use eframe::egui::{Context, Frame, Margin, Panel, Ui};
@@ -65,6 +66,14 @@ impl App {
         match &self.room {
             Room::Practise(practise) => Some(practise.job()),
             Room::Start | Room::End(_) => None,
+        }
+    }
+
+    /// The marks of the job that is over, while they are shown.
+    pub fn report(&self) -> Option<&Report> {
+        match &self.room {
+            Room::End(ended) => Some(&ended.report),
+            Room::Start | Room::Practise(_) => None,
         }
     }
 

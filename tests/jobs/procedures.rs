@@ -39,8 +39,10 @@ fn perform(scenario: &str, way: &str) -> (Report, Scenario, Job) {
     let name = format!("{scenario}_{way}");
     let scenario = Scenario::shipped(scenario).expect("it is shipped");
     let procedure = Procedure::shipped(&name).expect("it is shipped");
-    let mut watched =
-        Watched { job: Job::new(&scenario), course: CourseRecorder::default() };
+    let mut watched = Watched {
+        job: Job::new(&scenario),
+        course: CourseRecorder::default(),
+    };
     let mut told = Vec::new();
     let mut tell = |line: coldbench::job::procedure::CourseLine| told.push(line.to_string());
     if let Err(stopped) = Performance::new(&mut watched, &mut tell).run(&procedure) {
@@ -54,19 +56,27 @@ fn perform(scenario: &str, way: &str) -> (Report, Scenario, Job) {
 /// The criteria that got fewer than their points, as text.
 fn lost(report: &Report) -> Vec<String> {
     let missed = report.marks.iter().filter(|mark| mark.is_missed());
-    missed.map(|mark| format!("{}: {:?}", mark.criterion, mark.evidence)).collect()
+    missed
+        .map(|mark| format!("{}: {:?}", mark.criterion, mark.evidence))
+        .collect()
 }
 
 /// Whether a criterion with a rule like this lost its points.
 fn lost_by(report: &Report, scenario: &Scenario, is_like: impl Fn(&Rule) -> bool) -> bool {
     let rubric = scenario.file.rubric.iter().zip(&report.marks);
-    rubric.filter(|(c, _)| is_like(&c.rule)).any(|(_, mark)| mark.is_missed())
+    rubric
+        .filter(|(c, _)| is_like(&c.rule))
+        .any(|(_, mark)| mark.is_missed())
 }
 
 fn all_points(scenario: &str) {
     let (report, _, _) = perform(scenario, "right");
     assert!(report.passed, "{:#?}", lost(&report));
-    assert!((report.score_percent - 100.0).abs() < 1e-9, "{:#?}", lost(&report));
+    assert!(
+        (report.score_percent - 100.0).abs() < 1e-9,
+        "{:#?}",
+        lost(&report)
+    );
 }
 
 #[test]
@@ -93,7 +103,10 @@ fn the_right_way_with_the_undercharge_gets_every_point() {
 fn a_drier_changed_without_test_and_with_2000_microns_fails() {
     let (report, scenario, _) = perform("clogged_drier", "wrong");
     assert!(!report.passed);
-    assert!(lost_by(&report, &scenario, |rule| matches!(rule, Rule::Hold { .. })));
+    assert!(lost_by(&report, &scenario, |rule| matches!(
+        rule,
+        Rule::Hold { .. }
+    )));
 }
 
 #[test]
@@ -102,10 +115,23 @@ fn a_flare_that_was_only_tightened_still_leaks() {
     assert!(!report.passed);
     assert!(job.truth().leak > 0.0, "the scored flare still leaks");
     assert!(lost_by(&report, &scenario, |rule| {
-        matches!(rule, Rule::End { state: EndState::LeakRate, .. })
+        matches!(
+            rule,
+            Rule::End {
+                state: EndState::LeakRate,
+                ..
+            }
+        )
     }));
     let untested = |rule: &Rule| {
-        matches!(rule, Rule::Hold { .. } | Rule::Done { what: Milestone::RenewedFlare(_), .. })
+        matches!(
+            rule,
+            Rule::Hold { .. }
+                | Rule::Done {
+                    what: Milestone::RenewedFlare(_),
+                    ..
+                }
+        )
     };
     assert!(lost_by(&report, &scenario, untested), "it was not tested");
 }
@@ -115,9 +141,19 @@ fn a_wet_circuit_left_at_the_first_500_microns_stays_wet() {
     let (report, scenario, job) = perform("wet_circuit", "wrong");
     let (_, _, right) = perform("wet_circuit", "right");
     assert!(!report.passed);
-    assert!(job.truth().water > 2.0 * right.truth().water, "water {} kg", job.truth().water);
+    assert!(
+        job.truth().water > 2.0 * right.truth().water,
+        "water {} kg",
+        job.truth().water
+    );
     assert!(lost_by(&report, &scenario, |rule| {
-        matches!(rule, Rule::End { state: EndState::Water, .. })
+        matches!(
+            rule,
+            Rule::End {
+                state: EndState::Water,
+                ..
+            }
+        )
     }));
 }
 
@@ -127,8 +163,19 @@ fn an_undercharge_that_was_only_topped_up_still_leaks() {
     assert!(!report.passed);
     assert!(job.truth().leak > 0.0, "the cause is still there");
     assert!(lost_by(&report, &scenario, |rule| {
-        matches!(rule, Rule::Diagnosis { fault: Some(FaultKind::Leak), .. })
-            || matches!(rule, Rule::End { state: EndState::LeakRate, .. })
+        matches!(
+            rule,
+            Rule::Diagnosis {
+                fault: Some(FaultKind::Leak),
+                ..
+            }
+        ) || matches!(
+            rule,
+            Rule::End {
+                state: EndState::LeakRate,
+                ..
+            }
+        )
     }));
 }
 
@@ -149,6 +196,10 @@ fn a_procedure_that_is_done_right_leaves_no_finding_of_harm() {
         FindingKind::DrierBackwards,
     ];
     let (_, _, job) = perform("clogged_drier", "right");
-    let found: Vec<_> = job.findings().iter().filter(|f| harm.contains(&f.kind)).collect();
+    let found: Vec<_> = job
+        .findings()
+        .iter()
+        .filter(|f| harm.contains(&f.kind))
+        .collect();
     assert!(found.is_empty(), "{found:#?}");
 }

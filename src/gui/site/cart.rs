@@ -59,7 +59,8 @@ pub fn hose_middle(hose: Hose, end: Option<HoseEnd>) -> (f32, f32) {
         (None, _) => 0.9,
         (Some(HoseEnd::SuctionPort | HoseEnd::LiquidPort), Hose::Low) => 0.93,
         (Some(HoseEnd::SuctionPort | HoseEnd::LiquidPort), _) => 0.7,
-        (Some(_), _) => 0.5,
+        // Beside the manifold: further on it may pass behind a cylinder.
+        (Some(_), _) => 0.25,
     };
     on_curve(curve(hose, end), at)
 }

@@ -15,7 +15,11 @@ use crate::words::{Action, FindingKind};
 
 /// Refuses unless something is so.
 fn require(so: bool, why: &str) -> Result<(), Refusal> {
-    if so { Ok(()) } else { Err(Refusal::because(why)) }
+    if so {
+        Ok(())
+    } else {
+        Err(Refusal::because(why))
+    }
 }
 
 impl Job {
@@ -75,7 +79,8 @@ impl Job {
     /// Notes work on the circuit that is done without glasses and gloves.
     fn hands_on_circuit(&mut self, place: &'static str) {
         if !self.kit.protection_on {
-            self.watch.note(self.tick, FindingKind::Unprotected, place, 1.0);
+            self.watch
+                .note(self.tick, FindingKind::Unprotected, place, 1.0);
         }
     }
 
@@ -83,7 +88,8 @@ impl Job {
     fn hands_in_unit(&mut self, place: &'static str) {
         self.hands_on_circuit(place);
         if !self.electrics.locked {
-            self.watch.note(self.tick, FindingKind::WorkedLive, place, 1.0);
+            self.watch
+                .note(self.tick, FindingKind::WorkedLive, place, 1.0);
         }
     }
 }

@@ -16,5 +16,8 @@ pub(super) const SHEET: FaultSheet = FaultSheet {
 /// Puts water in the liquid line, whose liquid takes up what it can dissolve.
 pub(super) fn plant(water: Mass, patient: &mut Patient<'_>) {
     let at = patient.plant.node(Place::LiquidLine);
-    patient.plant.network_mut().add(at, Amounts::water(water.kilograms()));
+    patient
+        .plant
+        .network_mut()
+        .add(at, Amounts::water(water.kilograms()));
 }
