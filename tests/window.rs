@@ -198,12 +198,11 @@ fn the_keyboard_alone_leads_to_a_part_and_to_what_can_be_done_to_it() {
 fn every_part_is_on_the_site_with_its_name_and_every_control_it_offers_has_one() {
     let mut window = at_work();
     for part in Part::all() {
-        window.get_by_role_and_label_start(part.label());
-        window.state_mut().choose(part);
         // The harness fails on a control without a name whenever the window has settled.
-        window.run();
+        point_at(&mut window, part.label());
         let mut title = part.label().to_owned();
         title[..1].make_ascii_uppercase();
+        // Another part lies over it where this fails.
         window.get_by_label(&title);
     }
     press(&mut window, "Job sheet");

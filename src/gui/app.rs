@@ -8,8 +8,10 @@ use super::start::{Start, start_ui};
 use super::system::System;
 use super::theme;
 use super::view::Reads;
+use super::widgets::choice;
 use crate::fluid::refrigerant::Refrigerant;
 use crate::job::Job;
+use crate::marking::Report;
 use crate::scenario::Scenario;
 use crate::words::Action;
 use eframe::egui::{Context, Frame, Margin, Panel, Ui};
@@ -64,6 +66,14 @@ impl App {
         match &self.room {
             Room::Practise(practise) => Some(practise.job()),
             Room::Start | Room::End(_) => None,
+        }
+    }
+
+    /// The marks of the job that is over, while they are shown.
+    pub fn report(&self) -> Option<&Report> {
+        match &self.room {
+            Room::End(ended) => Some(&ended.report),
+            Room::Start | Room::Practise(_) => None,
         }
     }
 
@@ -135,12 +145,10 @@ impl App {
                     ui.selectable_value(&mut self.reads.system, system, name);
                 }
                 ui.separator();
-                ui.label("gauge scale");
-                for name in Refrigerant::names() {
-                    let chosen = self.reads.scale.is_some_and(|scale| scale.name() == *name);
-                    if ui.selectable_label(chosen, *name).clicked() {
-                        self.reads.scale = Refrigerant::named(name);
-                    }
+                let now = self.reads.scale.map(Refrigerant::name);
+                let names = Refrigerant::names().iter().copied();
+                if let Some(name) = choice(ui, "gauge scale", now, names, |name| name) {
+                    self.reads.scale = Refrigerant::named(name);
                 }
                 ui.separator();
                 let dark = ui.visuals().dark_mode;

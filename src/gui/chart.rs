@@ -9,8 +9,8 @@ use crate::job::TICKS_PER_SECOND;
 use crate::kit::Hose;
 use crate::units::{MICRON, PSI};
 use crate::words::Reading;
-use eframe::egui::{Id, Ui, Vec2b};
-use egui_plot::{GridInput, GridMark, Legend, Line, Plot, PlotPoints};
+use eframe::egui::{Id, TextStyle, Ui, Vec2b};
+use egui_plot::{GridMark, Line, Plot, PlotPoints};
 
 /// What is drawn at one moment: seconds, then what low gauge, high gauge (Pa gauge) and micron
 /// gauge (Pa) showed.
@@ -63,28 +63,19 @@ pub fn chart_ui(ui: &mut Ui, view: &View, chart: &StripChart) {
         System::InchPound => (PSI, "psig"),
         System::Metric => (1e3, "kPa gauge"),
     };
-    let height = 0.5 * (ui.available_height() - 6.0);
-    let strip = |id: &'static str| {
-        Plot::new(id)
-            .height(height)
-            .allow_scroll(false)
-            .allow_zoom(Vec2b::new(true, false))
-            .allow_drag(Vec2b::new(true, false))
-            .legend(Legend::default().background_alpha(0.6))
-            .include_x(0.0)
-            .include_x(view.seconds().max(60.0))
-            .x_grid_spacer(minutes)
-            .x_axis_formatter(|mark, _| time_text(mark.value.max(0.0)))
-            .link_axis(Id::unique("strip"), Vec2b::new(true, false))
-            .y_axis_min_width(44.0)
+    ui.spacing_mut().item_spacing.y = 2.0;
+    let caption = ui.text_style_height(&TextStyle::Small) + 4.0;
+    let height = 0.5 * ui.available_height() - caption;
+    let line = |face, scale: &dyn Fn(f64) -> f64, colour, width| {
+        Line::new(format!("{face}"), chart.points(face, scale))
+            .color(colour)
+            .width(width)
     };
-    let low = Line::new(format!("low, {name}"), chart.points(0, |si| si / unit))
-        .color(hose_colour(palette, Hose::Low))
-        .width(2.0);
-    let high = Line::new(format!("high, {name}"), chart.points(1, |si| si / unit))
-        .color(hose_colour(palette, Hose::High))
-        .width(3.5);
-    strip("pressures")
+    let pressure = |si: f64| si / unit;
+    let low = line(0, &pressure, hose_colour(palette, Hose::Low), 1.5);
+    let high = line(1, &pressure, hose_colour(palette, Hose::High), 3.5);
+    ui.small(format!("{name}: low thin, high thick"));
+    strip("pressures", view, height)
         .show_axes([false, true])
         .include_y(0.0)
         .show(ui, |plot| {
@@ -92,14 +83,12 @@ pub fn chart_ui(ui: &mut Ui, view: &View, chart: &StripChart) {
             plot.line(high);
         });
     let log = |si: f64| libm::log10((si / MICRON).max(1.0));
-    let microns = Line::new("microns", chart.points(2, log))
-        .color(palette.ink)
-        .width(2.0);
-    strip("microns")
-        .show_axes([true, true])
+    let microns = line(2, &log, palette.ink, 2.0);
+    ui.small("microns");
+    strip("microns", view, height)
         .include_y(1.0)
         .include_y(4.4)
-        .y_grid_spacer(decades)
+        .y_grid_spacer(|input| decades(input.bounds))
         .y_axis_formatter(|mark, _| match mark.value.round() {
             power if (0.0..=6.0).contains(&power) => format!("{:.0}", libm::pow(10.0, power)),
             _ => String::new(),
@@ -107,9 +96,23 @@ pub fn chart_ui(ui: &mut Ui, view: &View, chart: &StripChart) {
         .show(ui, |plot| plot.line(microns));
 }
 
+/// One strip, from the start to now, its time tied to that of the other.
+fn strip<'a>(name: &'static str, view: &View, height: f32) -> Plot<'a> {
+    Plot::new(name)
+        .height(height)
+        .allow_scroll(false)
+        .allow_zoom(Vec2b::new(true, false))
+        .allow_drag(Vec2b::new(true, false))
+        .include_x(0.0)
+        .include_x(view.seconds().max(60.0))
+        .x_grid_spacer(|input| minutes(input.bounds))
+        .x_axis_formatter(|mark, _| time_text(mark.value.max(0.0)))
+        .link_axis(Id::unique("strip"), Vec2b::new(true, false))
+        .y_axis_min_width(44.0)
+}
+
 /// Marks at whole minutes, with so many between that a strip has about five.
-fn minutes(input: GridInput) -> Vec<GridMark> {
-    let (from, to) = input.bounds;
+fn minutes((from, to): (f64, f64)) -> Vec<GridMark> {
     let step = [60.0, 120.0, 300.0, 600.0, 1_200.0, 1_800.0, 3_600.0]
         .into_iter()
         .find(|step| (to - from) / step <= 5.0)
@@ -126,8 +129,7 @@ fn minutes(input: GridInput) -> Vec<GridMark> {
 }
 
 /// A mark at each factor of ten.
-fn decades(input: GridInput) -> Vec<GridMark> {
-    let (from, to) = input.bounds;
+fn decades((from, to): (f64, f64)) -> Vec<GridMark> {
     (0..=6)
         .filter(|&power| (from..=to).contains(&f64::from(power)))
         .map(|power| GridMark {

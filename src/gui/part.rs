@@ -1,6 +1,7 @@
 //! The things on the site that one can point at, with their names and how they look in words.
 
-use super::view::{Coat, View};
+use super::view::View;
+use crate::job::Coat;
 use crate::kit::{Hose, HoseEnd, ThermometerPlace};
 use crate::plant::{Arrow, Joint, Line, Made, Spot, ThermostatCall};
 use crate::words::{GaugePlace, Reading};
@@ -14,6 +15,8 @@ pub enum Part {
     Thermostat,
     /// The disconnect beside the outdoor unit.
     Disconnect,
+    /// The nameplate of the outdoor unit.
+    Nameplate,
     /// The compressor with its contactor.
     Compressor,
     /// The outdoor coil.
@@ -58,6 +61,7 @@ impl Part {
         let unit = [
             Self::Protection,
             Self::Thermostat,
+            Self::Nameplate,
             Self::Disconnect,
             Self::Compressor,
             Self::OutdoorCoil,
@@ -86,6 +90,7 @@ impl Part {
             Self::Protection => "glasses and gloves",
             Self::Thermostat => "thermostat",
             Self::Disconnect => "disconnect",
+            Self::Nameplate => "nameplate",
             Self::Compressor => "compressor",
             Self::OutdoorCoil => "outdoor coil",
             Self::IndoorCoil => "indoor coil",
@@ -120,17 +125,10 @@ impl Part {
                 (false, false) => "pulled",
             }
             .into(),
+            Self::Nameplate => format!("refrigerant {}", view.scene.refrigerant),
             Self::Compressor => runs(electrics.compressor_runs).into(),
-            Self::OutdoorCoil => match electrics.outdoor_fan_runs {
-                true => "fan running",
-                false => "fan standing still",
-            }
-            .into(),
-            Self::IndoorCoil => match electrics.blower_runs {
-                true => "blower running",
-                false => "blower standing still",
-            }
-            .into(),
+            Self::OutdoorCoil => format!("fan {}", runs(electrics.outdoor_fan_runs)),
+            Self::IndoorCoil => format!("blower {}", runs(electrics.blower_runs)),
             Self::Filter => "in its slot".into(),
             Self::Valve(line) => {
                 let valve = view.valve(line);

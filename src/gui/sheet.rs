@@ -11,9 +11,8 @@ use std::collections::BTreeMap;
 #[derive(Debug, Default)]
 pub struct SheetDraft {
     typed: BTreeMap<SheetField, String>,
-    /// What is thought to be wrong, if that has been chosen: `Some(None)` is "nothing is wrong".
-    fault: Option<Option<FaultKind>>,
-    at: Option<Spot>,
+    /// What is thought to be wrong.
+    thought: Option<Diagnosis>,
     /// The hand-back was asked for once and waits for the second word.
     handing_back: bool,
 }
@@ -44,9 +43,6 @@ fn complaint(ui: &mut Ui, view: &View) {
     let scene = view.scene;
     ui.label(RichText::new(format!("{}, {}", scene.customer, scene.place)).strong());
     ui.label(RichText::new(format!("“{}”", scene.complaint)).italics());
-    if !scene.refrigerant.is_empty() {
-        ui.label(format!("Nameplate: {}", scene.refrigerant));
-    }
 }
 
 /// One blank: what it asks, where to write, what stands there.
@@ -91,18 +87,19 @@ fn number(text: &str) -> Option<f64> {
 fn diagnosis(ui: &mut Ui, view: &View, draft: &mut SheetDraft, actions: &mut Vec<Action>) {
     ui.label(RichText::new("Diagnosis").strong());
     let kinds = std::iter::once(None).chain(FaultKind::ALL.map(Some));
-    if let Some(fault) = choice(ui, "what is wrong", draft.fault, kinds, fault_label) {
-        draft.fault = Some(fault);
+    let now = draft.thought.map(|thought| thought.fault);
+    if let Some(fault) = choice(ui, "what is wrong", now, kinds, fault_label) {
+        draft.thought = Some(Diagnosis { fault, at: None });
     }
-    let is_leak = draft.fault == Some(Some(FaultKind::Leak));
-    if is_leak && let Some(at) = choice(ui, "where", draft.at, Spot::ALL, Spot::label) {
-        draft.at = Some(at);
-    }
-    if let Some(fault) = draft.fault
-        && ui.button("Write the diagnosis").clicked()
-    {
-        let at = draft.at.filter(|_| is_leak);
-        actions.push(Action::Diagnose(Diagnosis { fault, at }));
+    if let Some(thought) = &mut draft.thought {
+        if thought.fault == Some(FaultKind::Leak)
+            && let Some(at) = choice(ui, "where", thought.at, Spot::ALL, Spot::label)
+        {
+            thought.at = Some(at);
+        }
+        if ui.button("Write the diagnosis").clicked() {
+            actions.push(Action::Diagnose(*thought));
+        }
     }
     if let Some((_, stands)) = view.sheet().diagnosis() {
         let at = stands

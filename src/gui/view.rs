@@ -4,7 +4,7 @@
 use super::scene::Scene;
 use super::system::System;
 use crate::fluid::refrigerant::Refrigerant;
-use crate::job::{Job, JobSheet, TICKS_PER_SECOND};
+use crate::job::{Coat, Job, JobSheet, TICKS_PER_SECOND};
 use crate::kit::{Hose, HoseState, ThermometerPlace};
 use crate::plant::{Arrow, FlareSize, Joint, Line, Made, Spot, ThermostatCall};
 use crate::words::{GaugePlace, Reading, Shown};
@@ -29,6 +29,10 @@ pub struct Reads {
 }
 
 /// A service valve as it looks.
+#[expect(
+    clippy::struct_excessive_bools,
+    reason = "each is a thing of its own to see"
+)]
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct ValveLook {
     /// The stem: 0 front-seated, 1 back-seated.
@@ -43,17 +47,6 @@ pub struct ValveLook {
     pub tool_on: bool,
     /// The core tool's valve is open.
     pub tool_open: bool,
-}
-
-/// What covers a cold surface.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum Coat {
-    /// Nothing.
-    Dry,
-    /// Drops of water.
-    Sweat,
-    /// Frost.
-    Frost,
 }
 
 impl<'a> View<'a> {
@@ -224,15 +217,12 @@ impl<'a> View<'a> {
 
     /// The arrow of the drier in the line; `None` while it is out.
     pub const fn drier(&self) -> Option<Arrow> {
-        // The job tells nothing about its drier yet.
-        Some(Arrow::TowardMetering)
+        self.job.fittings().drier.fitted
     }
 
-    /// What covers a surface.
+    /// What covers a pipe.
     pub fn coat(&self, place: ThermometerPlace) -> Coat {
-        // The job tells nothing about its surfaces yet.
-        let _ = place;
-        Coat::Dry
+        self.job.coat(place)
     }
 
     /// The job sheet.
@@ -242,6 +232,10 @@ impl<'a> View<'a> {
 }
 
 /// The vacuum pump as it looks.
+#[expect(
+    clippy::struct_excessive_bools,
+    reason = "each is a thing of its own to see"
+)]
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub struct PumpLook {
     /// It runs.
@@ -255,6 +249,10 @@ pub struct PumpLook {
 }
 
 /// The electric side as it looks and sounds.
+#[expect(
+    clippy::struct_excessive_bools,
+    reason = "each is a thing of its own to see"
+)]
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub struct ElectricsLook {
     /// The disconnect is in.

@@ -3,6 +3,7 @@
 mod actions;
 pub mod charging_chart;
 mod clockwork;
+mod coat;
 mod measure;
 pub mod procedure;
 mod refusal;
@@ -11,6 +12,7 @@ mod sheet;
 mod truth;
 mod watch;
 
+pub use coat::Coat;
 pub use refusal::Refusal;
 pub use settle::{Overrides, Settled, settle};
 pub use sheet::{Entry, JobSheet};

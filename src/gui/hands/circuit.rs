@@ -100,6 +100,13 @@ pub fn drier(ui: &mut Ui, view: &View, actions: &mut Vec<Action>) {
     }
 }
 
+/// The nameplate, to read.
+pub fn nameplate(ui: &mut Ui, view: &View) {
+    for (what, says) in view.scene.nameplate(view.system()) {
+        ui.label(format!("{what}: {says}"));
+    }
+}
+
 /// The outdoor coil.
 pub fn outdoor_coil(ui: &mut Ui, view: &View, actions: &mut Vec<Action>) {
     act(

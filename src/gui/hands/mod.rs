@@ -9,7 +9,7 @@ mod valves;
 use super::cautions;
 use super::part::Part;
 use super::view::View;
-use super::widgets::take_focus;
+use super::widgets::{first_takes_focus, take_focus};
 use crate::words::Action;
 use eframe::egui::{RichText, ScrollArea, Ui};
 
@@ -50,7 +50,9 @@ pub fn hands_ui(
     }
     ui.separator();
     ScrollArea::vertical().id_salt("hands").show(ui, |ui| {
-        ui.push_id(part.label(), |ui| offers(ui, view, part, drafts, actions));
+        ui.push_id(part.label(), |ui| {
+            first_takes_focus(ui, |ui| offers(ui, view, part, drafts, actions));
+        });
     });
 }
 
@@ -59,6 +61,7 @@ fn offers(ui: &mut Ui, view: &View, part: Part, drafts: &mut Drafts, actions: &m
         Part::Protection => electric::protection(ui, view, actions),
         Part::Thermostat => electric::thermostat(ui, view, actions),
         Part::Disconnect => electric::disconnect(ui, view, actions),
+        Part::Nameplate => circuit::nameplate(ui, view),
         Part::Compressor => electric::compressor(ui, view, actions),
         Part::OutdoorCoil => circuit::outdoor_coil(ui, view, actions),
         Part::IndoorCoil => circuit::indoor_coil(ui, view, actions),

@@ -55,10 +55,12 @@ fn curve(hose: Hose, end: Option<HoseEnd>) -> [(f32, f32); 4] {
 
 /// The middle of a hose, where its letter stands and where it can be pointed at.
 pub fn hose_middle(hose: Hose, end: Option<HoseEnd>) -> (f32, f32) {
-    let at = match end {
-        None => 0.9,
-        Some(HoseEnd::SuctionPort | HoseEnd::LiquidPort) => 0.84,
-        Some(_) => 0.5,
+    let at = match (end, hose) {
+        (None, _) => 0.9,
+        (Some(HoseEnd::SuctionPort | HoseEnd::LiquidPort), Hose::Low) => 0.93,
+        (Some(HoseEnd::SuctionPort | HoseEnd::LiquidPort), _) => 0.7,
+        // Beside the manifold: further on it may pass behind a cylinder.
+        (Some(_), _) => 0.25,
     };
     on_curve(curve(hose, end), at)
 }
@@ -219,10 +221,10 @@ fn pump(canvas: &Canvas, view: &View) {
     } else {
         palette.centre
     };
-    canvas.circle(84.0, 566.0, 12.0, oil, canvas.ink(1.5));
+    canvas.circle(78.0, 566.0, 12.0, oil, canvas.ink(1.5));
     let word = if look.oil_is_milky { "milky" } else { "oil" };
     canvas.text(
-        84.0,
+        78.0,
         566.0,
         Align2::CENTER_CENTER,
         10.0,
@@ -238,7 +240,7 @@ fn pump(canvas: &Canvas, view: &View) {
         canvas.ink(1.2),
     );
     let word = if look.running { "runs" } else { "stopped" };
-    canvas.text(132.0, 566.0, Align2::CENTER_CENTER, 13.0, word, palette.ink);
+    canvas.text(130.0, 566.0, Align2::CENTER_CENTER, 13.0, word, palette.ink);
     canvas.caption(110.0, 614.0, "vacuum pump");
 }
 
@@ -251,7 +253,7 @@ pub fn micron_gauge(canvas: &Canvas, view: &View) {
         canvas.line(&[(x, y), (x, 522.0)], canvas.stroke(4.0, palette.copper));
     }
     canvas.rect(
-        around(x, y, 54.0, 40.0),
+        around(x, y, 62.0, 40.0),
         5.0,
         palette.raised,
         canvas.stroke(2.0, palette.accent),
@@ -336,7 +338,7 @@ fn cylinder(canvas: &Canvas, view: &View) {
         palette.metal,
         canvas.ink(2.0),
     );
-    let refrigerant = &view.scene.refrigerant;
+    let refrigerant = view.scene.refrigerant;
     canvas.text(
         772.0,
         546.0,

@@ -4,8 +4,8 @@ use super::canvas::{Canvas, around};
 use super::layout::{self, INDOOR, VALVES, line_y};
 use super::outdoor::blades;
 use crate::gui::part::call_label;
-use crate::gui::view::{Coat, View};
-use crate::job::TICKS_PER_SECOND;
+use crate::gui::view::View;
+use crate::job::{Coat, TICKS_PER_SECOND};
 use crate::kit::ThermometerPlace;
 use crate::plant::{Arrow, Joint, Line, Made, Spot};
 use eframe::egui::{Align2, Color32, Rect, pos2};
@@ -152,7 +152,7 @@ pub fn lines(canvas: &Canvas, view: &View) {
         (reach(to) - gap(to), suction),
     ];
     canvas.line(&ends, thick);
-    canvas.caption(514.0, liquid + 18.0, "liquid line");
+    canvas.caption(706.0, liquid + 24.0, "liquid line");
     canvas.caption(604.0, suction + 20.0, "suction line");
     drier(canvas, view, liquid);
     for joint in Joint::ALL {

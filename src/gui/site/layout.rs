@@ -135,6 +135,7 @@ pub fn area(part: Part, view: &crate::gui::view::View) -> Rect {
         Part::Protection => around(974.0, 486.0, 52.0, 84.0),
         Part::Thermostat => around(636.0, 78.0, 62.0, 48.0),
         Part::Disconnect => around(454.0, 66.0, 46.0, 64.0),
+        Part::Nameplate => around(292.0, 356.0, 56.0, 40.0),
         Part::Compressor => around(110.0, 348.0, 84.0, 76.0),
         Part::OutdoorCoil => around(186.0, 234.0, 264.0, 84.0),
         Part::IndoorCoil => around(866.0, 190.0, 150.0, 130.0),
@@ -153,7 +154,7 @@ pub fn area(part: Part, view: &crate::gui::view::View) -> Rect {
         Part::Pump => around(112.0, 554.0, 124.0, 96.0),
         Part::MicronGauge => {
             let (x, y) = micron_gauge(view.micron_gauge().0);
-            around(x, y, 54.0, 40.0)
+            around(x, y, 62.0, 40.0)
         }
         Part::Nitrogen => around(588.0, 528.0, 60.0, 180.0),
         Part::Cylinder => around(772.0, 544.0, 104.0, 130.0),

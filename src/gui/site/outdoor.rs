@@ -15,6 +15,7 @@ pub fn draw(canvas: &Canvas, view: &View) {
     coil(canvas);
     fan(canvas, view);
     compressor(canvas, view);
+    nameplate(canvas, view);
     disconnect(canvas, view);
     canvas.caption(186.0, 22.0, "outdoor unit");
 }
@@ -126,6 +127,24 @@ fn compressor(canvas: &Canvas, view: &View) {
         canvas.text(110.0, 374.0, Align2::LEFT_CENTER, 12.0, "A", palette.ink);
     }
     canvas.caption(200.0, 384.0, "compressor");
+}
+
+fn nameplate(canvas: &Canvas, view: &View) {
+    let palette = canvas.palette;
+    let plate = Rect::from_min_max(pos2(266.0, 338.0), pos2(318.0, 374.0));
+    canvas.rect(plate, 2.0, palette.paper, canvas.stroke(1.2, palette.faint));
+    let refrigerant = view.scene.refrigerant;
+    canvas.text(
+        292.0,
+        348.0,
+        Align2::CENTER_CENTER,
+        12.0,
+        refrigerant,
+        palette.ink,
+    );
+    for y in [358.0, 366.0] {
+        canvas.line(&[(273.0, y), (311.0, y)], canvas.stroke(1.0, palette.faint));
+    }
 }
 
 fn disconnect(canvas: &Canvas, view: &View) {

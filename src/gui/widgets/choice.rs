@@ -14,7 +14,7 @@ pub fn choice<T: Copy + PartialEq>(
     let mut chosen = None;
     let list = ComboBox::from_label(label)
         .selected_text(now.map_or("choose", &name))
-        .width(150.0)
+        .width(120.0)
         .show_ui(ui, |ui| {
             for item in all {
                 if ui.selectable_label(now == Some(item), name(item)).clicked() {

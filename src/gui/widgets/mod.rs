@@ -9,5 +9,5 @@ mod settle;
 pub use choice::choice;
 pub use dial::{Dial, dial};
 pub use display::{bar, display};
-pub use hold::{ask_for_focus, take_focus};
+pub use hold::{ask_for_focus, first_takes_focus, take_focus};
 pub use settle::{Setting, setting};
