@@ -53,7 +53,9 @@ fn main() -> io::Result<()> {
     vacuum.choose(Part::Pump);
     save(&folder, "evacuation", &light(&mut vacuum))?;
 
-    let mut leak = up_to("leaking_flare", |action| matches!(action, Action::Wipe(_)));
+    let mut leak = up_to("leaking_flare", |action| {
+        matches!(action, Action::StemCap { .. })
+    });
     leak.choose(Part::Joint(Joint::IndoorSuction));
     save(&folder, "leak_found", &light(&mut leak))?;
 
