@@ -27,7 +27,6 @@ const CYLINDER_VOLUME: f64 = 13.4e-3;
 /// The lines of the kit in the network.
 #[derive(Debug, Clone)]
 pub struct Piping {
-    air: BoundaryId,
     nitrogen: BoundaryId,
     sides: [Side; 2],
     centre: NodeId,
@@ -110,7 +109,6 @@ impl Piping {
             to_air: shut(network, End::Node(node), air_end),
         });
         Self {
-            air,
             nitrogen,
             sides,
             centre,
@@ -152,7 +150,7 @@ impl Piping {
         network.set_law(self.centre_hose, path(&[self.hose()]));
         let purge = if centre.purging > 0.0 { PURGE } else { 0.0 };
         network.set_law(self.centre_to_air, opening(purge));
-        network.set_law(self.tee_to_air, self.tee_opening(centre));
+        network.set_law(self.tee_to_air, Self::tee_opening(centre));
         self.set_service(kit, air_temperature, network);
     }
 
@@ -336,7 +334,7 @@ impl Piping {
     }
 
     /// The far end of the centre hose to the air.
-    fn tee_opening(&self, state: &super::HoseState) -> Law {
+    fn tee_opening(state: &super::HoseState) -> Law {
         match state.end {
             Some(HoseEnd::OpenAir) => path(&[port_bore()]),
             _ if state.spilling > 0.0 => opening(SPILL),

@@ -15,14 +15,6 @@ pub struct Bench {
 }
 
 impl Bench {
-    /// The job of a shipped scenario.
-    pub fn load(name: &str) -> Self {
-        let scenario = Scenario::shipped(name).unwrap_or_else(|| panic!("no scenario {name}"));
-        Self {
-            job: Job::new(&scenario),
-        }
-    }
-
     /// The job of a shipped scenario without its faults: a sound unit.
     pub fn sound(name: &str) -> Self {
         let mut scenario = Scenario::shipped(name).unwrap_or_else(|| panic!("no scenario {name}"));
