@@ -59,6 +59,12 @@ fn main() -> io::Result<()> {
     leak.choose(Part::Joint(Joint::IndoorSuction));
     save(&folder, "leak_found", &light(&mut leak))?;
 
+    let mut sheet = up_to("clogged_drier", |action| {
+        matches!(action, Action::StemCap { .. })
+    });
+    sheet.choose_sheet();
+    save(&folder, "job_sheet", &light(&mut sheet))?;
+
     save(
         &folder,
         "end",
