@@ -5,11 +5,11 @@ mod raster;
 
 use coldbench::attempt::Recorder;
 use coldbench::gui::{App, Opener, Part, Session};
-use coldbench::kit::{Hose, HoseEnd, ThermometerPlace};
-use coldbench::plant::{Joint, Line, Spot, ThermostatCall};
+use coldbench::job::procedure::{Performance, Procedure};
+use coldbench::job::{Door, Job, Refusal};
+use coldbench::plant::{Joint, Line};
 use coldbench::scenario::{Scenario, shipped_names};
-use coldbench::units::{Fraction, Torque};
-use coldbench::words::{Action, GaugePlace};
+use coldbench::words::Action;
 use eframe::egui::{Context, Pos2, RawInput, Rect, Theme, Vec2};
 use raster::{Picture, Raster};
 use std::fs::{self, File};
@@ -20,24 +20,19 @@ fn main() -> io::Result<()> {
     let folder = std::env::args_os().nth(1);
     let folder = folder.map_or_else(|| PathBuf::from("target/pictures"), PathBuf::from);
     fs::create_dir_all(&folder)?;
-    let size = Vec2::new(1360.0, 860.0);
-    let mut start = app();
-    save(
-        &folder,
-        "start",
-        &Frames::new(size, Theme::Light).shot(&mut start),
-    )?;
-    let mut work = app();
-    at_work(&mut work);
-    save(
-        &folder,
-        "work",
-        &Frames::new(size, Theme::Light).shot(&mut work),
-    )?;
+    let large = Vec2::new(1360.0, 860.0);
+    let light = |app: &mut App| Frames::new(large, Theme::Light).shot(app);
+    save(&folder, "start", &light(&mut app()))?;
+
+    let mut work = up_to("clogged_drier", |action| {
+        matches!(action, Action::Diagnose(_))
+    });
+    work.choose(Part::Valve(Line::Liquid));
+    save(&folder, "work", &light(&mut work))?;
     save(
         &folder,
         "work_dark",
-        &Frames::new(size, Theme::Dark).shot(&mut work),
+        &Frames::new(large, Theme::Dark).shot(&mut work),
     )?;
     let small = Vec2::new(1000.0, 640.0);
     save(
@@ -45,25 +40,78 @@ fn main() -> io::Result<()> {
         "small",
         &Frames::new(small, Theme::Light).shot(&mut work),
     )?;
-    searching(&mut work);
-    save(
-        &folder,
-        "leak_search",
-        &Frames::new(size, Theme::Light).shot(&mut work),
-    )?;
-    let mut vacuum = app();
-    evacuating(&mut vacuum);
-    save(
-        &folder,
-        "evacuation",
-        &Frames::new(size, Theme::Light).shot(&mut vacuum),
-    )?;
-    vacuum.act(Action::HandBack);
+
+    let mut open = up_to("clogged_drier", |action| {
+        matches!(action, Action::FitDrier(_))
+    });
+    open.choose(Part::Drier);
+    save(&folder, "drier_out", &light(&mut open))?;
+
+    let mut vacuum = up_to("clogged_drier", |action| {
+        *action == Action::PumpIsolation(false)
+    });
+    vacuum.choose(Part::Pump);
+    save(&folder, "evacuation", &light(&mut vacuum))?;
+
+    let mut leak = up_to("leaking_flare", |action| {
+        matches!(action, Action::StemCap { .. })
+    });
+    leak.choose(Part::Joint(Joint::IndoorSuction));
+    save(&folder, "leak_found", &light(&mut leak))?;
+
+    let mut sheet = up_to("clogged_drier", |action| {
+        matches!(action, Action::StemCap { .. })
+    });
+    sheet.choose_sheet();
+    save(&folder, "job_sheet", &light(&mut sheet))?;
+
     save(
         &folder,
         "end",
-        &Frames::new(size, Theme::Light).shot(&mut vacuum),
+        &light(&mut up_to("clogged_drier", |_| false)),
     )
+}
+
+/// A window in which the right procedure of a scenario has been done up to an action.
+fn up_to(scenario: &str, stop: fn(&Action) -> bool) -> App {
+    let mut app = app();
+    let index = shipped_names().position(|name| name == scenario);
+    app.open(index.expect("it is shipped"));
+    let procedure = Procedure::shipped(&format!("{scenario}_right")).expect("it is shipped");
+    let job = app.job().expect("it was opened").clone();
+    let mut hands = Hands { app, job, stop };
+    // It stops where it is told to; what it did until then is in the window.
+    let _stopped = Performance::new(&mut hands, &mut |_| {}).run(&procedure);
+    hands.app
+}
+
+/// Works in a window for a procedure, until an action at which it stops.
+struct Hands {
+    app: App,
+    /// The job as it was last seen: the window lets go of it when it is handed back.
+    job: Job,
+    stop: fn(&Action) -> bool,
+}
+
+impl Door for Hands {
+    fn apply(&mut self, action: Action) -> Result<(), Refusal> {
+        if (self.stop)(&action) {
+            return Err(Refusal::because("Here the picture is taken."));
+        }
+        if let Some(job) = self.app.job() {
+            self.job = job.clone();
+        }
+        self.app.act(action);
+        Ok(())
+    }
+
+    fn tick(&mut self) {
+        self.app.run(1);
+    }
+
+    fn job(&self) -> &Job {
+        self.app.job().unwrap_or(&self.job)
+    }
 }
 
 fn app() -> App {
@@ -75,94 +123,6 @@ fn app() -> App {
             .map_err(|error| error.to_string())
     });
     App::new(scenarios, opener)
-}
-
-/// Hooked up and running.
-fn at_work(app: &mut App) {
-    app.open(0);
-    app.act(Action::Protect(true));
-    hook_up(app);
-    for place in [
-        ThermometerPlace::SuctionLine,
-        ThermometerPlace::LiquidLine,
-        ThermometerPlace::AfterDrier,
-        ThermometerPlace::OutdoorAir,
-        ThermometerPlace::ReturnAir,
-        ThermometerPlace::SupplyAir,
-    ] {
-        app.act(Action::Clamp(place));
-    }
-    app.act(Action::ClampMeter(true));
-    app.act(Action::Thermostat(ThermostatCall::Cool));
-    app.run(6_000);
-    app.choose(Part::Valve(Line::Liquid));
-}
-
-fn hook_up(app: &mut App) {
-    for line in Line::ALL {
-        app.act(Action::StemCap { line, on: false });
-        app.act(Action::PortCap { line, on: false });
-    }
-    for (hose, to) in [
-        (Hose::Low, HoseEnd::SuctionPort),
-        (Hose::High, HoseEnd::LiquidPort),
-    ] {
-        app.act(Action::Connect { hose, to });
-        app.act(Action::Purge(hose));
-        app.run(30);
-    }
-}
-
-/// A flare made up too loosely, wetted.
-fn searching(app: &mut App) {
-    let joint = Joint::DrierInlet;
-    app.act(Action::Thermostat(ThermostatCall::Off));
-    app.act(Action::Loosen(joint));
-    let torque = Torque::from_foot_pounds(15.0);
-    app.act(Action::MakeUp { joint, torque });
-    app.act(Action::Sniff(Spot::Joint(joint)));
-    app.act(Action::Wet(Spot::Joint(joint)));
-    app.run(300);
-    app.choose(Part::Joint(joint));
-}
-
-/// The line set opened, plugged and on the pump.
-fn evacuating(app: &mut App) {
-    app.open(0);
-    app.act(Action::Protect(true));
-    for line in Line::ALL {
-        app.act(Action::StemCap { line, on: false });
-    }
-    app.act(Action::Thermostat(ThermostatCall::Cool));
-    app.run(600);
-    for line in Line::ALL {
-        let open = Fraction::ZERO;
-        app.act(Action::Stem { line, open });
-        app.run(400);
-    }
-    app.act(Action::Thermostat(ThermostatCall::Off));
-    app.act(Action::Loosen(Joint::DrierInlet));
-    app.run(600);
-    for joint in [Joint::DrierInlet, Joint::DrierOutlet] {
-        app.act(Action::Loosen(joint));
-        app.act(Action::TakeApart(joint));
-    }
-    app.act(Action::TakeOutDrier);
-    app.choose(Part::Drier);
-    for joint in [Joint::DrierInlet, Joint::DrierOutlet] {
-        app.act(Action::Plug(joint));
-    }
-    hook_up(app);
-    let (hose, to) = (Hose::Centre, HoseEnd::VacuumPump);
-    app.act(Action::Connect { hose, to });
-    app.act(Action::MicronGauge(GaugePlace::Manifold));
-    for hose in [Hose::Low, Hose::High] {
-        let open = Fraction::ONE;
-        app.act(Action::HandValve { hose, open });
-    }
-    app.act(Action::PumpIsolation(true));
-    app.act(Action::Pump(true));
-    app.run(3_000);
 }
 
 /// A context that paints frames.

@@ -98,6 +98,13 @@ impl App {
         }
     }
 
+    /// Lays the job sheet open.
+    pub fn choose_sheet(&mut self) {
+        if let Room::Practise(practise) = &mut self.room {
+            practise.choose_sheet();
+        }
+    }
+
     /// Opens a scenario of the list.
     pub fn open(&mut self, index: usize) {
         let Some(scenario) = self.scenarios.get(index) else {

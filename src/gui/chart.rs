@@ -118,7 +118,8 @@ fn minutes((from, to): (f64, f64)) -> Vec<GridMark> {
         .find(|step| (to - from) / step <= 5.0)
         .unwrap_or(7_200.0);
     let first = (from / step).ceil() as i64;
-    let last = (to / step).floor() as i64;
+    // A mark at the very end would have its time cut off.
+    let last = ((to - 0.05 * (to - from)) / step).floor() as i64;
     (first..=last)
         .take(12)
         .map(|i| GridMark {

@@ -56,33 +56,33 @@ fn said(payload: &(dyn Any + Send)) -> String {
         .unwrap_or_default()
 }
 
-/// The libraries that a display needs, by a word in the toolkit's message, with the package that
-/// has each on Debian and its kin.
-const LIBRARIES: [(&str, &str); 7] = [
+/// The libraries that a display needs, by a word in the toolkit's message, with the packages that
+/// have them on Debian and its kin. The more particular words come first.
+const LIBRARIES: [(&str, &str); 5] = [
     ("xkbcommon-x11", "libxkbcommon-x11-0"),
     ("xkbcommon", "libxkbcommon0"),
-    ("Xcursor", "libxcursor1"),
-    ("Xi.", "libxi6"),
-    ("XInput", "libxi6"),
-    ("X11", "libx11-6"),
-    ("GL", "libgl1"),
+    ("xlib", "libx11-6, libxcursor1, libxi6"),
+    ("wayland", "libwayland-client0"),
+    ("GL", "libgl1, libegl1"),
 ];
 
+/// One sentence, without its full stop, for what the toolkit said.
 fn sentence(cause: &str) -> String {
-    let cause = cause.lines().next().unwrap_or_default().trim();
-    if ["DISPLAY", "WAYLAND", "XOpenDisplay"]
+    let cause = cause.lines().next().unwrap_or_default();
+    if ["DISPLAY", "XOpenDisplay"]
         .iter()
-        .any(|word| cause.contains(word))
+        .any(|w| cause.contains(w))
     {
         return "none is here, neither DISPLAY nor WAYLAND_DISPLAY leads to one".into();
     }
-    let missing = LIBRARIES.iter().find(|(word, _)| cause.contains(word));
-    match missing {
-        Some((_, package)) => {
-            format!("a library of the display is missing (package {package}): {cause}")
-        }
-        None if cause.is_empty() => "the display could not be opened".into(),
-        None => format!("the display could not be opened: {cause}"),
+    if let Some((_, packages)) = LIBRARIES.iter().find(|(word, _)| cause.contains(word)) {
+        return format!("a library for it is missing, install {packages}");
+    }
+    // The toolkit puts places in its own source before what matters.
+    let last = cause.rsplit(": ").next().unwrap_or_default();
+    match last.trim().trim_end_matches('.') {
+        "" => "it could not be opened".into(),
+        what => format!("it could not be opened ({what})"),
     }
 }
 
@@ -95,6 +95,23 @@ mod tests {
         let outcome = guard(|| panic!("Library libxkbcommon-x11.so could not be loaded."));
         let why = outcome.expect_err("it panicked").why;
         assert!(why.contains("libxkbcommon-x11-0"), "{why}");
+    }
+
+    #[test]
+    fn a_missing_library_of_the_display_is_named_by_its_package() {
+        let cause = "winit EventLoopError: os error at some/place.rs:788: Failed to load one of \
+                     xlib's shared libraries.";
+        assert!(
+            sentence(cause).contains("libxcursor1"),
+            "{}",
+            sentence(cause)
+        );
+    }
+
+    #[test]
+    fn what_is_not_known_is_told_without_its_place() {
+        let why = sentence("os error at some/place.rs:1: The thing broke.");
+        assert_eq!(why, "it could not be opened (The thing broke)");
     }
 
     #[test]

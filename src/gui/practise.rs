@@ -109,6 +109,11 @@ impl Practise {
         self.side = Side::Hands;
     }
 
+    /// Lays the job sheet open.
+    pub const fn choose_sheet(&mut self) {
+        self.side = Side::Sheet;
+    }
+
     /// Closes the session and marks the course.
     pub fn finish(self) -> Ended {
         let course = self.course.finish(self.session.job());

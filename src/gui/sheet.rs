@@ -56,10 +56,8 @@ fn blank(
     let label = ui.label(field_label(field));
     let text = draft.typed.entry(field).or_default();
     let unit = view.system().unit(field.dimension());
-    let edit = TextEdit::singleline(text)
-        .desired_width(58.0)
-        .hint_text(unit);
-    let response = ui.add(edit).labelled_by(label.id);
+    let edit = TextEdit::singleline(text);
+    let response = ui.add_sized([72.0, 22.0], edit).labelled_by(label.id);
     if response.lost_focus() && !text.trim().is_empty() {
         if let Some(value) = number(text) {
             actions.push(Action::Write {

@@ -6,6 +6,7 @@ use crate::gui::part::opening_label;
 use crate::gui::theme::Palette;
 use crate::gui::view::View;
 use crate::kit::{Hose, HoseEnd};
+use crate::plant::Line;
 use crate::words::{GaugePlace, Reading};
 use eframe::egui::{Align2, Color32, Rect, pos2};
 
@@ -86,7 +87,8 @@ pub fn hoses(canvas: &Canvas, view: &View) {
         canvas.curve(points, canvas.stroke(6.5, colour));
         let (x, y) = points[3];
         canvas.circle(x, y, 6.0, palette.metal, canvas.ink(1.5));
-        if state.purging > 0.0 || state.spilling > 0.0 || state.end == Some(HoseEnd::OpenAir) {
+        let spills = state.end.is_none() && state.spilling > 0.0;
+        if state.purging > 0.0 || spills || state.end == Some(HoseEnd::OpenAir) {
             breath(
                 canvas,
                 if state.purging > 0.0 {
@@ -249,8 +251,16 @@ pub fn micron_gauge(canvas: &Canvas, view: &View) {
     let palette = canvas.palette;
     let (place, valve_open, ruined) = view.micron_gauge();
     let (x, y) = layout::micron_gauge(place);
-    if place == GaugePlace::Manifold {
-        canvas.line(&[(x, y), (x, 522.0)], canvas.stroke(4.0, palette.copper));
+    // The tube by which it is on something.
+    let on = match place {
+        GaugePlace::Cart => None,
+        GaugePlace::Pump => Some((176.0, 506.0)),
+        GaugePlace::Manifold => Some((x, 522.0)),
+        GaugePlace::SuctionPort => Some(layout::core_tool(Line::Suction)),
+        GaugePlace::LiquidPort => Some(layout::core_tool(Line::Liquid)),
+    };
+    if let Some(on) = on {
+        canvas.line(&[(x, y), on], canvas.stroke(4.0, palette.copper));
     }
     canvas.rect(
         around(x, y, 62.0, 40.0),

@@ -120,9 +120,14 @@ pub const fn micron_gauge(place: GaugePlace) -> (f32, f32) {
         GaugePlace::Cart => (228.0, 580.0),
         GaugePlace::Pump => (206.0, 494.0),
         GaugePlace::Manifold => (376.0, 448.0),
-        GaugePlace::SuctionPort => (VALVES - 46.0, line_y(Line::Suction) + 92.0),
-        GaugePlace::LiquidPort => (VALVES + 52.0, line_y(Line::Liquid) + 52.0),
+        GaugePlace::SuctionPort => (VALVES - 98.0, line_y(Line::Suction) + 94.0),
+        GaugePlace::LiquidPort => (VALVES + 72.0, line_y(Line::Liquid) + 50.0),
     }
+}
+
+/// Where a core tool sits: under its port.
+pub const fn core_tool(line: Line) -> (f32, f32) {
+    (VALVES, line_y(line) + 46.0)
 }
 
 /// Where the detector is put away.

@@ -39,12 +39,12 @@ fn draw(canvas: &Canvas, view: &View) {
     cart::draw(canvas, view);
     cart::hoses(canvas, view);
     cart::manifold(canvas, view);
+    cart::micron_gauge(canvas, view);
     for line in Line::ALL {
         outdoor::valve(canvas, view, line);
     }
     indoor::bubbles(canvas, view);
     indoor::thermometers(canvas, view);
-    cart::micron_gauge(canvas, view);
     cart::detector(canvas, view);
     cart::hose_letters(canvas, view);
 }

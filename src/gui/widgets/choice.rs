@@ -15,6 +15,7 @@ pub fn choice<T: Copy + PartialEq>(
     let list = ComboBox::from_label(label)
         .selected_text(now.map_or("choose", &name))
         .width(120.0)
+        .height(420.0)
         .show_ui(ui, |ui| {
             for item in all {
                 if ui.selectable_label(now == Some(item), name(item)).clicked() {
