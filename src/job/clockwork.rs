@@ -241,8 +241,8 @@ impl Job {
             self.watch
                 .grow(tick, FindingKind::RanWithoutOilReturn, "compressor", TICK);
         }
-        if operating.liquid_return > 0.0 {
-            let liquid = operating.liquid_return * TICK;
+        if operating.liquid_pumped > 0.0 {
+            let liquid = operating.liquid_pumped * TICK;
             self.watch
                 .grow(tick, FindingKind::LiquidToCompressor, "compressor", liquid);
         }

@@ -171,7 +171,7 @@ fn play(name: &str, seed: u64, actions: usize) -> usize {
         "seed {seed}: refrigerant off by {error} of what passed"
     );
     for k in 0..3 {
-        let passed = start.gas[k] + ledger.scale.gas[k];
+        let passed = start.gas[k] + end.gas[k] + ledger.scale.gas[k];
         let error = (end.gas[k] - start.gas[k] - ledger.net.gas[k]) / passed.max(1e-6);
         assert!(
             error.abs() < 1e-9,
