@@ -133,6 +133,7 @@ impl Job {
             permanent_gas: inside.nitrogen + inside.air,
             air: inside.air,
             water: inside.water,
+            drier_water: plant.desiccant_water(),
             line_set_pressure: line_set.map(|p| plant.pressure(p)).into_iter().fold(0.0, f64::max),
             superheat: plant.temperature(Place::SuctionLine) - refrigerant.dew_temperature(suction),
             target_superheat: target_superheat(

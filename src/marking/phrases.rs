@@ -170,6 +170,7 @@ pub fn milestone(milestone: Milestone) -> String {
         Milestone::BrokeAnyJoint => "opened a joint",
         Milestone::DrierOut => "took the old drier out",
         Milestone::DrierIn => "fitted the new drier",
+        Milestone::ChangedFilter => "changed the air filter",
         Milestone::NitrogenOpened => "opened the nitrogen cylinder",
         Milestone::PumpStarted => "started the vacuum pump",
         Milestone::CoolingCalled => "called for cooling",
