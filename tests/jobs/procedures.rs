@@ -39,8 +39,10 @@ fn perform(scenario: &str, way: &str) -> (Report, Scenario, Job) {
     let name = format!("{scenario}_{way}");
     let scenario = Scenario::shipped(scenario).expect("it is shipped");
     let procedure = Procedure::shipped(&name).expect("it is shipped");
-    let mut watched =
-        Watched { job: Job::new(&scenario), course: CourseRecorder::default() };
+    let mut watched = Watched {
+        job: Job::new(&scenario),
+        course: CourseRecorder::default(),
+    };
     let mut told = Vec::new();
     let mut tell = |line: coldbench::job::procedure::CourseLine| told.push(line.to_string());
     if let Err(stopped) = Performance::new(&mut watched, &mut tell).run(&procedure) {
@@ -54,18 +56,25 @@ fn perform(scenario: &str, way: &str) -> (Report, Scenario, Job) {
 /// The criteria that got fewer than their points, as text.
 fn lost(report: &Report) -> Vec<String> {
     let missed = report.marks.iter().filter(|mark| mark.is_missed());
-    missed.map(|mark| format!("{}: {:?}", mark.criterion, mark.evidence)).collect()
+    missed
+        .map(|mark| format!("{}: {:?}", mark.criterion, mark.evidence))
+        .collect()
 }
 
 /// Whether a criterion with a rule like this lost its points.
 fn lost_by(report: &Report, scenario: &Scenario, is_like: impl Fn(&Rule) -> bool) -> bool {
     let rubric = scenario.file.rubric.iter().zip(&report.marks);
-    rubric.filter(|(c, _)| is_like(&c.rule)).any(|(_, mark)| mark.is_missed())
+    rubric
+        .filter(|(c, _)| is_like(&c.rule))
+        .any(|(_, mark)| mark.is_missed())
 }
 
 /// The critical criteria that were missed, as text.
 fn fatal(report: &Report) -> Vec<&str> {
-    let fatal = report.marks.iter().filter(|mark| mark.critical && mark.is_missed());
+    let fatal = report
+        .marks
+        .iter()
+        .filter(|mark| mark.critical && mark.is_missed());
     fatal.map(|mark| mark.criterion.as_str()).collect()
 }
 
@@ -100,14 +109,26 @@ fn all_points(scenario: &str) {
     ];
     let (report, _, job) = perform(scenario, "right");
     assert!(report.passed, "{:#?}", lost(&report));
-    assert!((report.score_percent - 100.0).abs() < 1e-9, "{:#?}", lost(&report));
-    let found: Vec<_> = job.findings().iter().filter(|f| harm.contains(&f.kind)).collect();
+    assert!(
+        (report.score_percent - 100.0).abs() < 1e-9,
+        "{:#?}",
+        lost(&report)
+    );
+    let found: Vec<_> = job
+        .findings()
+        .iter()
+        .filter(|f| harm.contains(&f.kind))
+        .collect();
     assert!(found.is_empty(), "{found:#?}");
     let truth = job.truth();
     let share = truth.charge / truth.nominal_charge;
     assert!((0.98..1.02).contains(&share), "charge {share}");
     assert!(truth.leak == 0.0, "leaks {} kg/s", truth.leak);
-    assert!(truth.refrigerant_released < 0.06, "let go {} kg", truth.refrigerant_released);
+    assert!(
+        truth.refrigerant_released < 0.06,
+        "let go {} kg",
+        truth.refrigerant_released
+    );
 }
 
 #[test]
@@ -134,16 +155,39 @@ fn the_right_way_with_the_undercharge_gets_every_point() {
 fn a_drier_left_open_over_lunch_without_test_and_with_2000_microns_fails() {
     let (report, scenario, job) = perform("clogged_drier", "wrong");
     assert!(!report.passed);
-    assert_eq!(fatal(&report), ["Below 500 microns, pump shut off, 10 minutes"]);
-    assert!(lost_by(&report, &scenario, |rule| holds_on(rule, Reading::Microns)), "vacuum");
-    assert!(lost_by(&report, &scenario, |rule| holds_on(rule, Reading::LowGauge)), "nitrogen");
+    assert_eq!(
+        fatal(&report),
+        ["Below 500 microns, pump shut off, 10 minutes"]
+    );
+    assert!(
+        lost_by(&report, &scenario, |rule| holds_on(rule, Reading::Microns)),
+        "vacuum"
+    );
+    assert!(
+        lost_by(&report, &scenario, |rule| holds_on(rule, Reading::LowGauge)),
+        "nitrogen"
+    );
     assert!(lost_by(&report, &scenario, |rule| {
-        matches!(rule, Rule::Never { finding: FindingKind::StoodOpen, .. })
+        matches!(
+            rule,
+            Rule::Never {
+                finding: FindingKind::StoodOpen,
+                ..
+            }
+        )
     }));
-    assert!(lost_by(&report, &scenario, |rule| is_end(rule, EndState::DrierWater)));
+    assert!(lost_by(&report, &scenario, |rule| is_end(
+        rule,
+        EndState::DrierWater
+    )));
     let (_, _, right) = perform("clogged_drier", "right");
     let water = |job: &Job| job.truth().drier_water;
-    assert!(water(&job) > 10.0 * water(&right), "{} {}", water(&job), water(&right));
+    assert!(
+        water(&job) > 10.0 * water(&right),
+        "{} {}",
+        water(&job),
+        water(&right)
+    );
 }
 
 #[test]
@@ -152,13 +196,28 @@ fn a_flare_that_was_only_tightened_still_leaks() {
     assert!(!report.passed);
     assert_eq!(fatal(&report), ["Tight"]);
     assert!(job.truth().leak > 0.0, "the scored flare still leaks");
-    assert!(lost_by(&report, &scenario, |rule| is_end(rule, EndState::LeakRate)));
-    assert!(lost_by(&report, &scenario, |rule| holds_on(rule, Reading::LowGauge)), "no test");
+    assert!(lost_by(&report, &scenario, |rule| is_end(
+        rule,
+        EndState::LeakRate
+    )));
+    assert!(
+        lost_by(&report, &scenario, |rule| holds_on(rule, Reading::LowGauge)),
+        "no test"
+    );
     assert!(lost_by(&report, &scenario, |rule| {
-        matches!(rule, Rule::Done { what: Milestone::RenewedFlare(_), .. })
+        matches!(
+            rule,
+            Rule::Done {
+                what: Milestone::RenewedFlare(_),
+                ..
+            }
+        )
     }));
     // What makes it plausible: on the day it cools as it should.
-    assert!(!lost_by(&report, &scenario, |rule| is_end(rule, EndState::SuperheatOffTarget)));
+    assert!(!lost_by(&report, &scenario, |rule| is_end(
+        rule,
+        EndState::SuperheatOffTarget
+    )));
 }
 
 #[test]
@@ -166,11 +225,27 @@ fn a_wet_circuit_left_at_the_first_500_microns_stays_wet() {
     let (report, scenario, job) = perform("wet_circuit", "wrong");
     let (_, _, right) = perform("wet_circuit", "right");
     assert!(!report.passed);
-    assert_eq!(fatal(&report), ["A decay that stays below 500 microns for 10 minutes"]);
-    assert!(job.truth().water > 2.0 * right.truth().water, "water {} kg", job.truth().water);
-    assert!(lost_by(&report, &scenario, |rule| is_end(rule, EndState::Water)));
+    assert_eq!(
+        fatal(&report),
+        ["A decay that stays below 500 microns for 10 minutes"]
+    );
+    assert!(
+        job.truth().water > 2.0 * right.truth().water,
+        "water {} kg",
+        job.truth().water
+    );
+    assert!(lost_by(&report, &scenario, |rule| is_end(
+        rule,
+        EndState::Water
+    )));
     assert!(lost_by(&report, &scenario, |rule| {
-        matches!(rule, Rule::Done { what: Milestone::NitrogenOpened, .. })
+        matches!(
+            rule,
+            Rule::Done {
+                what: Milestone::NitrogenOpened,
+                ..
+            }
+        )
     }));
 }
 
@@ -180,14 +255,32 @@ fn an_undercharge_that_was_only_topped_up_still_leaks() {
     assert!(!report.passed);
     assert!(job.truth().leak > 0.0, "the cause is still there");
     assert!(lost_by(&report, &scenario, |rule| {
-        matches!(rule, Rule::Diagnosis { fault: Some(FaultKind::Leak), .. })
+        matches!(
+            rule,
+            Rule::Diagnosis {
+                fault: Some(FaultKind::Leak),
+                ..
+            }
+        )
     }));
-    assert!(lost_by(&report, &scenario, |rule| is_end(rule, EndState::LeakRate)));
+    assert!(lost_by(&report, &scenario, |rule| is_end(
+        rule,
+        EndState::LeakRate
+    )));
     assert!(lost_by(&report, &scenario, |rule| {
-        matches!(rule, Rule::Order { first: Milestone::Sniffed(_), .. })
+        matches!(
+            rule,
+            Rule::Order {
+                first: Milestone::Sniffed(_),
+                ..
+            }
+        )
     }));
     // What makes it plausible: on the day it cools as it should.
     for state in [EndState::SuperheatOffTarget, EndState::ChargeShare] {
-        assert!(!lost_by(&report, &scenario, |rule| is_end(rule, state)), "{state:?}");
+        assert!(
+            !lost_by(&report, &scenario, |rule| is_end(rule, state)),
+            "{state:?}"
+        );
     }
 }
