@@ -66,7 +66,7 @@ fn each_step_gives_a_line_with_its_time() {
     assert!(
         course[3]
             .to_string()
-            .starts_with("0:01:30      4  Protect(false)")
+            .starts_with("0:01:30      4  glasses and gloves off")
     );
 }
 
@@ -81,7 +81,7 @@ fn a_wait_that_does_not_come_true_says_what_the_instrument_shows() {
     );
     let stopped = end.expect_err("nobody opens the cylinder").to_string();
     assert!(
-        stopped.contains("step 2: until NitrogenOutlet is above 50.0 psig"),
+        stopped.contains("step 2: until the nitrogen outlet is above 50.0 psig"),
         "{stopped}"
     );
     assert!(
@@ -100,7 +100,7 @@ fn a_refusal_stops_with_its_reason() {
     let stopped = end.expect_err("refused").to_string();
     assert_eq!(
         stopped.lines().next(),
-        Some("0:00:00 step 2: Connect(hose:Low,to:SuctionPort): refused: The hose is in use.")
+        Some("0:00:00 step 2: low hose to the suction port: refused: The hose is in use.")
     );
 }
 

@@ -177,6 +177,7 @@ fn truth(truth: &Truth) -> Value {
         "air_inside_g": grams(truth.air),
         "permanent_gas_inside_g": grams(truth.permanent_gas),
         "water_inside_g": grams(truth.water),
+        "drier_water_g": grams(truth.drier_water),
         "charge_kg": truth.charge,
         "nominal_charge_kg": truth.nominal_charge,
         "microns": Pressure::from_pascals(truth.line_set_pressure).microns(),

@@ -150,6 +150,7 @@ impl Job {
             permanent_gas: inside.nitrogen + inside.air,
             air: inside.air,
             water: inside.water,
+            drier_water: plant.desiccant_water(),
             line_set_pressure: line_set
                 .map(|p| plant.pressure(p))
                 .into_iter()

@@ -15,6 +15,8 @@ pub struct Truth {
     pub air: f64,
     /// Water in the unit outside the drier's desiccant, kg.
     pub water: f64,
+    /// Water that the drier's desiccant holds, kg.
+    pub drier_water: f64,
     /// The highest pressure of the nodes between the service valves, Pa absolute.
     pub line_set_pressure: f64,
     /// Superheat at the suction valve, K; not a number when that is not vapour.

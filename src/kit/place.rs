@@ -127,6 +127,20 @@ impl ThermometerPlace {
 }
 
 impl ThermometerPlace {
+    /// What a technician calls it.
+    pub const fn label(self) -> &'static str {
+        match self {
+            Self::SuctionLine => "suction line",
+            Self::LiquidLine => "liquid line",
+            Self::AfterDrier => "after the drier",
+            Self::DischargeLine => "discharge line",
+            Self::OutdoorAir => "outdoor air",
+            Self::ReturnAir => "return air",
+            Self::ReturnWetBulb => "return wet bulb",
+            Self::SupplyAir => "supply air",
+        }
+    }
+
     /// Whether it is clamped on a pipe, with its error of contact.
     pub const fn is_on_a_pipe(self) -> bool {
         matches!(

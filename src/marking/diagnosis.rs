@@ -18,21 +18,11 @@ pub(super) fn judge(course: &Course, fault: Option<FaultKind>, at: Option<Spot>)
         (false, _) => Share::Nothing,
     };
     let text = if share == Share::All {
-        format!("wrote: {}", tell(written))
+        format!("wrote: {written}")
     } else {
         let right = Diagnosis { fault, at };
-        format!("wrote: {}; it was: {}", tell(written), tell(right))
+        format!("wrote: {written}; it was: {right}")
     };
     let evidence = vec![Evidence::at(tick, text)];
     Verdict { share, evidence }
-}
-
-fn tell(diagnosis: Diagnosis) -> String {
-    let fault = diagnosis
-        .fault
-        .map_or("nothing is wrong", |kind| kind.sheet().label);
-    match diagnosis.at {
-        Some(spot) => format!("{fault}, {}", spot.label()),
-        None => fault.to_owned(),
-    }
 }

@@ -4,10 +4,7 @@ use super::course::Seen;
 use crate::job::TICKS_PER_SECOND;
 use crate::plant::Line;
 use crate::units::{GaugePressure, Mass, Temperature};
-use crate::words::{
-    Bound, Condition, GaugePlace, Hose, Level, Milestone, Quantity, Reading, SheetField, Shown,
-    Status, ThermometerPlace,
-};
+use crate::words::{Bound, Condition, GaugePlace, Hose, Level, Milestone, Quantity, Shown, Status};
 
 /// The clock of the job at a tick: `0:14:03`.
 pub fn clock(tick: u64) -> String {
@@ -93,60 +90,6 @@ fn thousands(value: f64) -> String {
     text
 }
 
-/// What a technician calls an instrument.
-pub fn reading(reading: Reading) -> String {
-    let name = match reading {
-        Reading::LowGauge => "low gauge",
-        Reading::HighGauge => "high gauge",
-        Reading::Microns => "micron gauge",
-        Reading::NitrogenOutlet => "nitrogen outlet",
-        Reading::NitrogenCylinder => "nitrogen cylinder",
-        Reading::Scale => "scale",
-        Reading::CompressorAmps => "compressor",
-        Reading::Thermometer(place) => thermometer(place),
-        Reading::Detector => "detector",
-        Reading::Bubbles(spot) => return format!("bubbles at the {}", spot.label()),
-    };
-    name.to_owned()
-}
-
-/// What a technician calls a place for a thermometer.
-pub const fn thermometer(place: ThermometerPlace) -> &'static str {
-    match place {
-        ThermometerPlace::SuctionLine => "suction line",
-        ThermometerPlace::LiquidLine => "liquid line",
-        ThermometerPlace::AfterDrier => "after the drier",
-        ThermometerPlace::DischargeLine => "discharge line",
-        ThermometerPlace::OutdoorAir => "outdoor air",
-        ThermometerPlace::ReturnAir => "return air",
-        ThermometerPlace::ReturnWetBulb => "return wet bulb",
-        ThermometerPlace::SupplyAir => "supply air",
-    }
-}
-
-/// What a blank of the job sheet is called.
-pub const fn sheet_field(field: SheetField) -> &'static str {
-    match field {
-        SheetField::StandingPressure => "standing pressure",
-        SheetField::SuctionPressure => "suction pressure",
-        SheetField::LiquidPressure => "liquid pressure",
-        SheetField::SuctionLine => "suction line",
-        SheetField::LiquidLine => "liquid line",
-        SheetField::AfterDrier => "after the drier",
-        SheetField::OutdoorAir => "outdoor air",
-        SheetField::ReturnAir => "return air",
-        SheetField::ReturnWetBulb => "return wet bulb",
-        SheetField::SupplyAir => "supply air",
-        SheetField::Amps => "compressor amps",
-        SheetField::Superheat => "superheat",
-        SheetField::Subcooling => "subcooling",
-        SheetField::TargetSuperheat => "target superheat",
-        SheetField::Vacuum => "vacuum",
-        SheetField::RefrigerantIn => "refrigerant put in",
-        SheetField::RefrigerantOut => "refrigerant taken out",
-    }
-}
-
 const fn line(line: Line) -> &'static str {
     match line {
         Line::Liquid => "liquid",
@@ -170,6 +113,7 @@ pub fn milestone(milestone: Milestone) -> String {
         Milestone::BrokeAnyJoint => "opened a joint",
         Milestone::DrierOut => "took the old drier out",
         Milestone::DrierIn => "fitted the new drier",
+        Milestone::ChangedFilter => "changed the air filter",
         Milestone::NitrogenOpened => "opened the nitrogen cylinder",
         Milestone::PumpStarted => "started the vacuum pump",
         Milestone::CoolingCalled => "called for cooling",
@@ -222,7 +166,7 @@ pub const fn gauge_place(place: GaugePlace) -> &'static str {
 /// What was seen of a condition.
 pub fn seen(condition: &Condition, seen: &Seen) -> String {
     match *condition {
-        Condition::Shows(r, _) => format!("{} {}", reading(r), shown(seen.shown(r))),
+        Condition::Shows(r, _) => format!("{r} {}", shown(seen.shown(r))),
         Condition::Is(s) | Condition::IsNot(s) => status(s, seen.is(s)).to_owned(),
         Condition::GaugeAt(_) => gauge_place(seen.gauge()).to_owned(),
     }

@@ -7,7 +7,7 @@ use super::phrases;
 use crate::words::{Level, Quantity, SheetField};
 
 pub(super) fn judge(course: &Course, field: SheetField, within: Level) -> Verdict {
-    let name = phrases::sheet_field(field);
+    let name = field.label();
     let Some(entry) = course.entries.get(&field) else {
         let text = format!("{name}: left blank");
         return Verdict::new(false, vec![Evidence::at(course.end, text)]);

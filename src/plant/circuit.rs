@@ -420,7 +420,13 @@ impl Plant {
         };
         let compressor_power = powered * self.network.compressor_power();
         let air = (self.condenser.air * conditions.condenser_fan * 1006.0).max(20.0);
-        let indoor_air = evaporating.air.max(0.02);
+        // Still air does not carry the coil's cold to where the supply air is measured.
+        let moves = conditions.blower > 0.02;
+        let per_air = if moves {
+            1.0 / evaporating.air.max(0.02)
+        } else {
+            0.0
+        };
         let shell = node(Place::Shell);
         let capacity = evaporating.sensible + evaporating.latent;
         let coil = node(Place::Evaporator);
@@ -437,8 +443,8 @@ impl Plant {
             latent: evaporating.latent,
             net_capacity: capacity - blower,
             outdoor_air_out: conditions.outdoor.t + condensing.rejected / air,
-            indoor_air_out: conditions.indoor.t - evaporating.sensible / (indoor_air * 1020.0),
-            indoor_humidity_out: conditions.indoor.w - evaporating.latent / (indoor_air * 2.45e6),
+            indoor_air_out: conditions.indoor.t - evaporating.sensible * per_air / 1020.0,
+            indoor_humidity_out: conditions.indoor.w - evaporating.latent * per_air / 2.45e6,
             liquid_zone: condensing.liquid_zone,
             liquid_temperature: condensing
                 .outlet

@@ -50,7 +50,7 @@ pub enum Rule {
         /// What the instruments and the site must have shown then.
         #[serde(default)]
         when: Vec<Condition>,
-        /// Only after the first time this was reached.
+        /// Only after the first time this was reached; after itself asks for a second time.
         #[serde(default)]
         after: Option<Milestone>,
         /// Only before the first time this was reached, since `after` where that is asked.
@@ -119,6 +119,8 @@ pub enum EndState {
     PermanentGas,
     /// Water left in the unit, mass.
     Water,
+    /// Water that the filter drier has taken up, mass.
+    DrierWater,
     /// Refrigerant lost to the air over the job, mass.
     RefrigerantLost,
     /// What still leaks at the hand-back, grams a year as a plain number.
@@ -136,7 +138,7 @@ impl EndState {
             Self::SuperheatOffTarget | Self::Subcooling | Self::DropAcrossDrier => {
                 D::TemperatureDifference
             }
-            Self::PermanentGas | Self::Water | Self::RefrigerantLost => D::Mass,
+            Self::PermanentGas | Self::Water | Self::DrierWater | Self::RefrigerantLost => D::Mass,
         }
     }
 }

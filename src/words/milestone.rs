@@ -23,6 +23,8 @@ pub enum Milestone {
     DrierOut,
     /// The new drier went in.
     DrierIn,
+    /// The indoor air filter was changed.
+    ChangedFilter,
     /// The detector was held at a spot.
     Sniffed(Spot),
     /// A spot was wetted with bubble solution.
@@ -67,6 +69,7 @@ impl Milestone {
             (Self::BrokeAnyJoint, Action::Loosen(_) | Action::TakeApart(_))
             | (Self::DrierOut, Action::TakeOutDrier)
             | (Self::DrierIn, Action::FitDrier(_))
+            | (Self::ChangedFilter, Action::ChangeFilter)
             | (Self::NitrogenOpened, Action::NitrogenValve(true))
             | (Self::PumpStarted, Action::Pump(true))
             | (Self::CoolingCalled, Action::Thermostat(ThermostatCall::Cool))

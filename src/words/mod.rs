@@ -6,6 +6,7 @@ mod action;
 mod finding;
 mod level;
 mod milestone;
+mod phrase;
 mod reading;
 mod sheet;
 

@@ -7,7 +7,7 @@ use coldbench::job::{Door, Job, Refusal, TICKS_PER_SECOND};
 use coldbench::marking::{CourseRecorder, Report};
 use coldbench::plant::FaultKind;
 use coldbench::scenario::{EndState, Rule, Scenario};
-use coldbench::words::{Action, FindingKind, Milestone};
+use coldbench::words::{Action, Condition, FindingKind, Milestone, Reading};
 
 /// A job with somebody who looks on, as in a replay.
 struct Watched {
@@ -69,13 +69,65 @@ fn lost_by(report: &Report, scenario: &Scenario, is_like: impl Fn(&Rule) -> bool
         .any(|(_, mark)| mark.is_missed())
 }
 
+/// The critical criteria that were missed, as text.
+fn fatal(report: &Report) -> Vec<&str> {
+    let fatal = report
+        .marks
+        .iter()
+        .filter(|mark| mark.critical && mark.is_missed());
+    fatal.map(|mark| mark.criterion.as_str()).collect()
+}
+
+/// Whether a rule looks at the end state asked for.
+fn is_end(rule: &Rule, asked: EndState) -> bool {
+    matches!(rule, Rule::End { state, .. } if *state == asked)
+}
+
+/// Whether a rule asks for a stretch in which this instrument shows something.
+fn holds_on(rule: &Rule, instrument: Reading) -> bool {
+    let shows = |c: &Condition| matches!(c, Condition::Shows(reading, _) if *reading == instrument);
+    matches!(rule, Rule::Hold { all, .. } if all.iter().any(shows))
+}
+
+/// The right way: every point, no harm found, and the unit left as a master leaves it.
 fn all_points(scenario: &str) {
-    let (report, _, _) = perform(scenario, "right");
+    let harm = [
+        FindingKind::OpenedUnderPressure,
+        FindingKind::EnergisedInDeepVacuum,
+        FindingKind::OverNameplate,
+        FindingKind::NoRegulator,
+        FindingKind::MicronGaugeOverPressured,
+        FindingKind::PumpUnderPressure,
+        FindingKind::WorkedLive,
+        FindingKind::Unprotected,
+        FindingKind::OverTightened,
+        FindingKind::JointLeftLoose,
+        FindingKind::CapLeftOff,
+        FindingKind::KitLeftOn,
+        FindingKind::ValveLeftShut,
+        FindingKind::DrierBackwards,
+    ];
+    let (report, _, job) = perform(scenario, "right");
     assert!(report.passed, "{:#?}", lost(&report));
     assert!(
         (report.score_percent - 100.0).abs() < 1e-9,
         "{:#?}",
         lost(&report)
+    );
+    let found: Vec<_> = job
+        .findings()
+        .iter()
+        .filter(|f| harm.contains(&f.kind))
+        .collect();
+    assert!(found.is_empty(), "{found:#?}");
+    let truth = job.truth();
+    let share = truth.charge / truth.nominal_charge;
+    assert!((0.98..1.02).contains(&share), "charge {share}");
+    assert!(truth.leak == 0.0, "leaks {} kg/s", truth.leak);
+    assert!(
+        truth.refrigerant_released < 0.06,
+        "let go {} kg",
+        truth.refrigerant_released
     );
 }
 
@@ -100,40 +152,72 @@ fn the_right_way_with_the_undercharge_gets_every_point() {
 }
 
 #[test]
-fn a_drier_changed_without_test_and_with_2000_microns_fails() {
-    let (report, scenario, _) = perform("clogged_drier", "wrong");
+fn a_drier_left_open_over_lunch_without_test_and_with_2000_microns_fails() {
+    let (report, scenario, job) = perform("clogged_drier", "wrong");
     assert!(!report.passed);
-    assert!(lost_by(&report, &scenario, |rule| matches!(
+    assert_eq!(
+        fatal(&report),
+        ["Below 500 microns, pump shut off, 10 minutes"]
+    );
+    assert!(
+        lost_by(&report, &scenario, |rule| holds_on(rule, Reading::Microns)),
+        "vacuum"
+    );
+    assert!(
+        lost_by(&report, &scenario, |rule| holds_on(rule, Reading::LowGauge)),
+        "nitrogen"
+    );
+    assert!(lost_by(&report, &scenario, |rule| {
+        matches!(
+            rule,
+            Rule::Never {
+                finding: FindingKind::StoodOpen,
+                ..
+            }
+        )
+    }));
+    assert!(lost_by(&report, &scenario, |rule| is_end(
         rule,
-        Rule::Hold { .. }
+        EndState::DrierWater
     )));
+    let (_, _, right) = perform("clogged_drier", "right");
+    let water = |job: &Job| job.truth().drier_water;
+    assert!(
+        water(&job) > 10.0 * water(&right),
+        "{} {}",
+        water(&job),
+        water(&right)
+    );
 }
 
 #[test]
 fn a_flare_that_was_only_tightened_still_leaks() {
     let (report, scenario, job) = perform("leaking_flare", "wrong");
     assert!(!report.passed);
+    assert_eq!(fatal(&report), ["Tight"]);
     assert!(job.truth().leak > 0.0, "the scored flare still leaks");
+    assert!(lost_by(&report, &scenario, |rule| is_end(
+        rule,
+        EndState::LeakRate
+    )));
+    assert!(
+        lost_by(&report, &scenario, |rule| holds_on(rule, Reading::LowGauge)),
+        "no test"
+    );
     assert!(lost_by(&report, &scenario, |rule| {
         matches!(
             rule,
-            Rule::End {
-                state: EndState::LeakRate,
+            Rule::Done {
+                what: Milestone::RenewedFlare(_),
                 ..
             }
         )
     }));
-    let untested = |rule: &Rule| {
-        matches!(
-            rule,
-            Rule::Hold { .. }
-                | Rule::Done {
-                    what: Milestone::RenewedFlare(_),
-                    ..
-                }
-        )
-    };
-    assert!(lost_by(&report, &scenario, untested), "it was not tested");
+    // What makes it plausible: on the day it cools as it should.
+    assert!(!lost_by(&report, &scenario, |rule| is_end(
+        rule,
+        EndState::SuperheatOffTarget
+    )));
 }
 
 #[test]
@@ -141,16 +225,24 @@ fn a_wet_circuit_left_at_the_first_500_microns_stays_wet() {
     let (report, scenario, job) = perform("wet_circuit", "wrong");
     let (_, _, right) = perform("wet_circuit", "right");
     assert!(!report.passed);
+    assert_eq!(
+        fatal(&report),
+        ["A decay that stays below 500 microns for 10 minutes"]
+    );
     assert!(
         job.truth().water > 2.0 * right.truth().water,
         "water {} kg",
         job.truth().water
     );
+    assert!(lost_by(&report, &scenario, |rule| is_end(
+        rule,
+        EndState::Water
+    )));
     assert!(lost_by(&report, &scenario, |rule| {
         matches!(
             rule,
-            Rule::End {
-                state: EndState::Water,
+            Rule::Done {
+                what: Milestone::NitrogenOpened,
                 ..
             }
         )
@@ -169,37 +261,26 @@ fn an_undercharge_that_was_only_topped_up_still_leaks() {
                 fault: Some(FaultKind::Leak),
                 ..
             }
-        ) || matches!(
+        )
+    }));
+    assert!(lost_by(&report, &scenario, |rule| is_end(
+        rule,
+        EndState::LeakRate
+    )));
+    assert!(lost_by(&report, &scenario, |rule| {
+        matches!(
             rule,
-            Rule::End {
-                state: EndState::LeakRate,
+            Rule::Order {
+                first: Milestone::Sniffed(_),
                 ..
             }
         )
     }));
-}
-
-#[test]
-fn a_procedure_that_is_done_right_leaves_no_finding_of_harm() {
-    let harm = [
-        FindingKind::OpenedUnderPressure,
-        FindingKind::EnergisedInDeepVacuum,
-        FindingKind::OverNameplate,
-        FindingKind::NoRegulator,
-        FindingKind::MicronGaugeOverPressured,
-        FindingKind::WorkedLive,
-        FindingKind::Unprotected,
-        FindingKind::JointLeftLoose,
-        FindingKind::CapLeftOff,
-        FindingKind::KitLeftOn,
-        FindingKind::ValveLeftShut,
-        FindingKind::DrierBackwards,
-    ];
-    let (_, _, job) = perform("clogged_drier", "right");
-    let found: Vec<_> = job
-        .findings()
-        .iter()
-        .filter(|f| harm.contains(&f.kind))
-        .collect();
-    assert!(found.is_empty(), "{found:#?}");
+    // What makes it plausible: on the day it cools as it should.
+    for state in [EndState::SuperheatOffTarget, EndState::ChargeShare] {
+        assert!(
+            !lost_by(&report, &scenario, |rule| is_end(rule, state)),
+            "{state:?}"
+        );
+    }
 }

@@ -2,7 +2,8 @@
 
 use super::{Goal, Step};
 use crate::job::{Job, TICKS_PER_SECOND};
-use crate::words::{Reading, Shown};
+use crate::units::Time;
+use crate::words::{GaugePlace, Hose, HoseEnd, Reading, Shown, Status};
 use std::fmt;
 
 /// One step as it was carried out.
@@ -41,18 +42,26 @@ impl fmt::Display for CourseLine {
     }
 }
 
-/// What the instruments in use show, the most telling first.
+/// What the instruments in use show, the most telling first. An instrument on the cart, a
+/// cylinder that no hose is on and a motor that stands still tell nothing.
 pub(super) fn key_readings(job: &Job) -> Vec<(Reading, Shown)> {
-    const KEY: [Reading; 6] = [
-        Reading::LowGauge,
-        Reading::HighGauge,
-        Reading::Microns,
-        Reading::NitrogenOutlet,
-        Reading::Scale,
-        Reading::CompressorAmps,
+    let kit = job.kit();
+    let centre = kit.manifold.hose(Hose::Centre).end;
+    let gauge = &kit.micron_gauge;
+    let key = [
+        (Reading::LowGauge, true),
+        (Reading::HighGauge, true),
+        (
+            Reading::Microns,
+            gauge.place != GaugePlace::Cart && gauge.valve_open,
+        ),
+        (Reading::NitrogenOutlet, centre == Some(HoseEnd::Nitrogen)),
+        (Reading::Scale, centre == Some(HoseEnd::RefrigerantCylinder)),
+        (Reading::CompressorAmps, job.status(Status::CompressorRuns)),
     ];
-    KEY.into_iter()
-        .map(|reading| (reading, job.reading(reading)))
+    key.into_iter()
+        .filter(|(_, is_in_use)| *is_in_use)
+        .map(|(reading, _)| (reading, job.reading(reading)))
         .filter(|(_, shown)| *shown != Shown::Nothing)
         .collect()
 }
@@ -61,7 +70,7 @@ pub(super) fn key_readings(job: &Job) -> Vec<(Reading, Shown)> {
 pub(super) fn readings_text(readings: &[(Reading, Shown)]) -> String {
     let words: Vec<String> = readings
         .iter()
-        .map(|(reading, shown)| format!("{reading:?} {shown}"))
+        .map(|(reading, shown)| format!("{reading} {shown}"))
         .collect();
     words.join(", ")
 }
@@ -73,29 +82,34 @@ pub(super) fn clock(tick: u64) -> String {
     format!("{hours}:{minutes:02}:{:02}", seconds % 60)
 }
 
+/// A time as a person says it: seconds up to two minutes.
+fn span(time: Time) -> String {
+    if time.seconds() < 120.0 {
+        format!("{:.0} s", time.seconds())
+    } else {
+        format!("{:.0} min", time.minutes())
+    }
+}
+
 impl fmt::Display for Step {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         match self {
             Self::Say(remark) => f.write_str(remark),
-            // The words of the file, so that a line of the course is found there.
-            Self::Do(action) => match ron::to_string(action) {
-                Ok(text) => f.write_str(&text),
-                Err(_) => write!(f, "{action:?}"),
-            },
-            Self::Wait(time) => write!(f, "wait {:.1} min", time.minutes()),
+            Self::Do(action) => action.fmt(f),
+            Self::Wait(time) => write!(f, "wait {}", span(*time)),
             Self::Until {
                 reading,
                 is,
                 within,
                 hold,
             } => {
-                write!(f, "until {reading:?} is {is}")?;
+                write!(f, "until the {reading} is {is}")?;
                 if let Some(hold) = hold {
-                    write!(f, " for {:.1} min", hold.minutes())?;
+                    write!(f, " for {}", span(*hold))?;
                 }
-                write!(f, ", within {:.1} min", within.minutes())
+                write!(f, ", within {}", span(*within))
             }
-            Self::Note(field) => write!(f, "note {field:?}"),
+            Self::Note(field) => write!(f, "note {}", field.label()),
             Self::WeighIn { mass, .. } => write!(f, "weigh in {:.1} oz", mass.ounces()),
             Self::Repeat { until, .. } => write!(f, "repeat until {until}"),
         }
@@ -105,13 +119,15 @@ impl fmt::Display for Step {
 impl fmt::Display for Goal {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         match self {
-            Self::Shows(reading, bound) => write!(f, "{reading:?} is {bound}"),
-            Self::Gives(field, bound) => write!(f, "{field:?} is {bound}"),
+            Self::Shows(reading, bound) => write!(f, "the {reading} is {bound}"),
+            Self::Gives(field, bound) => write!(f, "{} is {bound}", field.label()),
             Self::Near(field, other, by) => {
                 write!(
                     f,
-                    "{field:?} is within {:.1} °F of {other:?}",
-                    by.fahrenheit()
+                    "{} is within {:.1} °F of {}",
+                    field.label(),
+                    by.fahrenheit(),
+                    other.label()
                 )
             }
         }

@@ -47,7 +47,7 @@ pub enum Why {
         shown: String,
     },
     /// No instrument gives what should be written down.
-    #[error("the instruments give nothing for {0:?}")]
+    #[error("the instruments give nothing for {}", .0.label())]
     NothingToNote(SheetField),
 }
 
@@ -120,7 +120,15 @@ impl<'a> Performance<'a> {
             } => self.weigh_in(*mass, *opening, *within),
         };
         done.map_err(|why| self.stopped(step, number, why))?;
-        self.tell(step.to_string(), number);
+        let written = match step {
+            Step::Note(field) => self.door.job().sheet().entry(*field),
+            _ => None,
+        };
+        let text = match written {
+            Some(entry) => format!("{step}: {}", entry.value),
+            None => step.to_string(),
+        };
+        self.tell(text, number);
         Ok(())
     }
 
@@ -244,11 +252,11 @@ impl Goal {
     /// What the instruments give for it now.
     fn given(self, job: &Job) -> String {
         let blank = |field: SheetField| match job.instruments_for(field) {
-            Some(quantity) => format!("{field:?} {}", quantity.inch_pound()),
-            None => format!("{field:?} not known"),
+            Some(quantity) => format!("{} {}", field.label(), quantity.inch_pound()),
+            None => format!("{} not known", field.label()),
         };
         match self {
-            Self::Shows(reading, _) => format!("{reading:?} {}", job.reading(reading)),
+            Self::Shows(reading, _) => format!("{reading} {}", job.reading(reading)),
             Self::Gives(field, _) => blank(field),
             Self::Near(field, other, _) => format!("{}, {}", blank(field), blank(other)),
         }

@@ -86,11 +86,8 @@ fn check_rule(rule: Place<'_>, against: &Against, wrong: &mut Vec<Diagnostic>) {
                 wrong.push(rule.error("a thing cannot come before itself"));
             }
         }
-        Some(Rule::Done { what, after, .. }) => {
+        Some(Rule::Done { after, .. }) => {
             check_comes_later(rule.field("after"), after, wrong);
-            if after == Some(what) {
-                wrong.push(rule.error("a thing cannot come after itself"));
-            }
         }
         Some(Rule::Hold { all, after, .. }) => {
             check_comes_later(rule.field("after"), after, wrong);
