@@ -8,6 +8,8 @@
 pub mod attempt;
 pub mod cli;
 pub mod fluid;
+#[cfg(feature = "window")]
+pub mod gui;
 pub mod job;
 pub mod kit;
 pub mod marking;

@@ -88,6 +88,14 @@ fn used_wrongly_it_exits_2_and_says_how() {
         &["perform", "no_such_scenario"],
         &["perform", "clogged_drier", "no_such_script"],
         &["mark", "x", "--json", "--csv"],
+        &["settle"],
+        &["settle", "no_such_unit"],
+        &["settle", UNIT, "--fault", "gremlins=1"],
+        &["settle", UNIT, "--fault", "leak"],
+        &["settle", UNIT, "--fault", "undercharge=7"],
+        &["settle", UNIT, "--charge-percent", "900"],
+        &["settle", UNIT, "--outdoor-f", "NaN"],
+        &["settle", UNIT, "--indoor-wb-f", "99"],
     ] {
         let output = run(wrong);
         exits(&output, 2);
@@ -121,6 +129,112 @@ fn the_chart_of_r22_at_40_f() {
     let output = run(&["chart", "r410a"]);
     exits(&output, 0);
     assert!(text(&output).lines().count() > 20);
+}
+
+const UNIT: &str = "r22_3ton_orifice";
+
+const SETTLED: [&str; 20] = [
+    "suction_psig",
+    "liquid_psig",
+    "discharge_psig",
+    "evaporating_f",
+    "condensing_f",
+    "superheat_f",
+    "coil_superheat_f",
+    "subcooling_f",
+    "discharge_f",
+    "condenser_air_rise_f",
+    "evaporator_air_drop_f",
+    "capacity_btu_h",
+    "power_w",
+    "compressor_w",
+    "compressor_amps",
+    "flow_kg_h",
+    "charge_kg",
+    "simulated_s",
+    "wall_ms",
+    "settled",
+];
+
+/// Settles with options, and gives a figure.
+#[track_caller]
+fn settled(options: &[&str], key: &str) -> f64 {
+    let output = run(&[&["settle", "--json"], options].concat());
+    exits(&output, 0);
+    json(&output)[key].as_f64().unwrap()
+}
+
+#[test]
+fn a_unit_settles_by_name_and_by_file_and_a_scenario_without_its_faults_likewise() {
+    let output = run(&["settle", UNIT, "--json"]);
+    exits(&output, 0);
+    has_keys(&json(&output), &SETTLED);
+    assert_eq!(json(&output)["settled"], true);
+    let file = format!("{}/assets/units/{UNIT}.ron", env!("CARGO_MANIFEST_DIR"));
+    let suction = settled(&[UNIT], "suction_psig");
+    assert_eq!(settled(&[&file], "suction_psig"), suction);
+    let clogged = settled(&["clogged_drier"], "suction_psig");
+    let sound = settled(&["clogged_drier", "--no-faults"], "suction_psig");
+    assert!(
+        clogged < sound - 5.0,
+        "{clogged} psig clogged, {sound} psig sound"
+    );
+}
+
+/// The signs of the trade (common practice, no source): hotter outdoors, higher head; less
+/// charge, less subcooling and more superheat; a dirty outdoor coil, higher head.
+#[test]
+fn what_is_overridden_shows_in_what_is_read() {
+    let hot = [UNIT, "--outdoor-f", "105"];
+    assert!(settled(&hot, "liquid_psig") > settled(&[UNIT], "liquid_psig") + 10.0);
+    let low = [UNIT, "--charge-percent", "80"];
+    assert!(settled(&low, "subcooling_f") < settled(&[UNIT], "subcooling_f") - 2.0);
+    assert!(settled(&low, "superheat_f") > settled(&[UNIT], "superheat_f") + 5.0);
+    let planted = settled(&[UNIT, "--fault", "undercharge=0.2"], "suction_psig");
+    assert_eq!(planted, settled(&low, "suction_psig"));
+    let dirty = [UNIT, "--fault", "fouled-condenser=0.4"];
+    assert!(settled(&dirty, "liquid_psig") > settled(&[UNIT], "liquid_psig") + 10.0);
+}
+
+#[test]
+fn the_kinds_of_fault_are_listed() {
+    let output = run(&["settle", "--list-faults", "--json"]);
+    exits(&output, 0);
+    let kinds = json(&output);
+    assert!(kinds.as_array().unwrap().len() >= 11);
+    has_keys(&kinds[0], &["kind", "unit", "least", "most"]);
+    for kind in kinds.as_array().unwrap() {
+        let planted = format!("{}={}", kind["kind"].as_str().unwrap(), kind["least"]);
+        // It may not come to rest, but it must be understood.
+        let output = run(&["settle", UNIT, "--json", "--fault", &planted]);
+        assert_ne!(
+            output.status.code(),
+            Some(2),
+            "{planted}: {}",
+            complaint(&output)
+        );
+    }
+}
+
+/// With no display: the default scenario, start to finish.
+#[cfg(target_os = "linux")]
+#[test]
+fn without_a_display_it_does_the_default_job_to_full_marks() {
+    let directory = empty("no_display");
+    let output = Command::new(env!("CARGO_BIN_EXE_coldbench"))
+        .current_dir(&directory)
+        .env_remove("DISPLAY")
+        .env_remove("WAYLAND_DISPLAY")
+        .env_remove("WAYLAND_SOCKET")
+        .output()
+        .unwrap();
+    exits(&output, 0);
+    let said = text(&output);
+    for words in ["100.0 %", "passed", "needs a display", "coldbench perform"] {
+        assert!(said.contains(words), "no `{words}` in {said}");
+    }
+    let made = directory.join("attempts").join("clogged_drier-1.attempt");
+    exits(&run(&["replay", made.to_str().unwrap()]), 0);
 }
 
 #[test]

@@ -130,11 +130,15 @@ fn fits(before: &[Line], line: &Line) -> Result<(), String> {
     if line.tick < tick {
         return Err(format!("tick {} comes before tick {tick}", line.tick));
     }
-    if line.tick - tick > TICKS_BETWEEN_MARKS {
-        return Err(format!(
-            "no mark between tick {tick} and tick {}",
-            line.tick
-        ));
+    // Each minute has its mark, and a mark stands nowhere else.
+    let (minute, minute_before) = (line.tick / TICKS_BETWEEN_MARKS, tick / TICKS_BETWEEN_MARKS);
+    let fits_the_marks = if line.entry == Entry::Mark {
+        line.tick == (minute_before + 1) * TICKS_BETWEEN_MARKS
+    } else {
+        minute == minute_before
+    };
+    if !fits_the_marks {
+        return Err(format!("the marks do not fit tick {}", line.tick));
     }
     if entry == Some(&Entry::Closed) {
         return Err("something stands behind the closing line".to_owned());

@@ -35,7 +35,8 @@ pub enum ReplayError {
     },
     /// A file is not the one that was used.
     #[error(
-        "the {what} `{name}` is not as it was when this was recorded: its digest is {found}, recorded {recorded}"
+        "the {what} `{name}` is not as it was when this was recorded: its digest is {found}, \
+         recorded {recorded}"
     )]
     Changed {
         /// Scenario or unit.

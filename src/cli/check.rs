@@ -1,8 +1,8 @@
 //! `coldbench check FILE…`: every error of a file with its line and a hint.
 
 use super::Answer;
-use super::find;
-use crate::attempt::{ENDING, End, replay};
+use super::find::{self, Kind};
+use crate::attempt::{End, replay};
 use crate::job::procedure::Procedure;
 use crate::scenario::{Diagnostic, Scenario};
 use anyhow::Context;
@@ -79,11 +79,15 @@ impl Found {
 fn look_at(path: &Path) -> anyhow::Result<Found> {
     let shown = path.display().to_string();
     let bytes = fs::read(path).with_context(|| shown.clone())?;
-    let (kind, title) = match kind_of(path, &bytes) {
+    let (kind, title) = match Kind::of(path, &bytes) {
         Kind::Attempt => ("attempt", attempt(path)),
         Kind::Procedure => {
             let procedure = Procedure::from_bytes(&shown, &bytes);
             ("procedure", procedure.map(|procedure| procedure.title))
+        }
+        Kind::Unit => {
+            let unit = Scenario::of_unit_file(path);
+            ("unit", unit.map(|alone| alone.file.unit))
         }
         Kind::Scenario => {
             let name = path.file_stem().unwrap_or_default().to_string_lossy();
@@ -117,29 +121,5 @@ fn attempt(path: &Path) -> Result<String, Vec<Diagnostic>> {
             message: error.to_string(),
             hint: None,
         }]),
-    }
-}
-
-enum Kind {
-    Attempt,
-    Procedure,
-    Scenario,
-}
-
-/// What a file is: an attempt by its ending or its beginning, else by the field that only one kind
-/// has.
-fn kind_of(path: &Path, bytes: &[u8]) -> Kind {
-    let text = String::from_utf8_lossy(bytes);
-    let has = |field: &str| {
-        text.lines()
-            .any(|line| line.trim_start().starts_with(field))
-    };
-    let is_named_so = path.extension().is_some_and(|ending| ending == ENDING);
-    if is_named_so || text.starts_with("coldbench attempt") {
-        Kind::Attempt
-    } else if has("steps:") {
-        Kind::Procedure
-    } else {
-        Kind::Scenario
     }
 }

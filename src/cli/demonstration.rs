@@ -9,7 +9,7 @@ use anyhow::Context;
 
 /// What works without a window.
 const COMMANDS: &str = "\
-Without a window these work; each has --help:
+Without one these work; each has --help:
   coldbench perform SCENARIO [SCRIPT]   do a written procedure, record and mark it
   coldbench replay ATTEMPT              prove that an attempt is genuine, print its course
   coldbench mark ATTEMPT...             mark one attempt or a class of attempts
@@ -27,7 +27,8 @@ pub fn demonstrate(no_window: &str) -> anyhow::Result<Answer> {
     let performed = perform(recorder(&found)?, &procedure, name)?;
     let file = &found.scenario.file;
     let text = format!(
-        "{}. {}: \"{}\"\n\n{}\n\nThe window needs a display: {no_window}.\n{COMMANDS}",
+        "{}. {}: \"{}\"\n\n{}\n\n\
+         There is no window: {no_window}.\nA window needs a display. {COMMANDS}",
         file.title,
         file.customer.name,
         file.customer.complaint,

@@ -1,8 +1,9 @@
 //! Scenarios and procedures by the name of a shipped one or by a path.
 
-use crate::attempt::Head;
+use crate::attempt::{ENDING, Head};
 use crate::scenario::{Diagnostic, Scenario, shipped_names};
 use anyhow::{anyhow, bail};
+use std::fs;
 use std::path::Path;
 
 /// A scenario with where it was found.
@@ -29,17 +30,52 @@ pub(super) fn scenario(name: &str) -> anyhow::Result<Found> {
     Ok(Found { scenario, source })
 }
 
-/// The scenario of a name or a path, or a unit alone by the name of a shipped one or by its file.
+/// The scenario of a shipped name or of a path; or a unit alone, sound, in standard weather.
 pub(super) fn scenario_or_unit(name: &str) -> anyhow::Result<Scenario> {
     if let Some(unit) = Scenario::of_shipped_unit(name) {
         return Ok(unit);
     }
     let path = Path::new(name);
-    // A unit's file shows what it is by its nameplate.
-    if std::fs::read_to_string(path).is_ok_and(|text| text.contains("nameplate:")) {
+    let is_unit = fs::read(path).is_ok_and(|bytes| Kind::of(path, &bytes) == Kind::Unit);
+    if is_unit {
         return Scenario::of_unit_file(path).map_err(|wrong| anyhow!(all(&wrong)));
     }
     scenario(name).map(|found| found.scenario)
+}
+
+/// What a file is.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(super) enum Kind {
+    /// A recorded attempt.
+    Attempt,
+    /// A written procedure.
+    Procedure,
+    /// A unit.
+    Unit,
+    /// A scenario; also what cannot be told.
+    Scenario,
+}
+
+impl Kind {
+    /// What a file is: an attempt by its ending or its beginning, else by the field that only one
+    /// kind has.
+    pub(super) fn of(path: &Path, bytes: &[u8]) -> Self {
+        let text = String::from_utf8_lossy(bytes);
+        let has = |field: &str| {
+            text.lines()
+                .any(|line| line.trim_start().starts_with(field))
+        };
+        let is_named_so = path.extension().is_some_and(|ending| ending == ENDING);
+        if is_named_so || text.starts_with("coldbench attempt") {
+            Self::Attempt
+        } else if has("steps:") {
+            Self::Procedure
+        } else if has("compressor:") {
+            Self::Unit
+        } else {
+            Self::Scenario
+        }
+    }
 }
 
 /// The scenario of an attempt: the one given, else the shipped one that was used, else the file

@@ -16,6 +16,8 @@ use std::path::Path;
 /// An attempt that is genuine, with its course and its marks.
 #[derive(Debug)]
 pub(super) struct Judged {
+    /// The file's name.
+    file: String,
     /// The replay.
     pub(super) replayed: Replayed,
     /// The marks.
@@ -33,6 +35,7 @@ impl Judged {
         let file = &replayed.scenario.file;
         let course = recorder.finish(&replayed.job);
         Ok(Self {
+            file: file_name(path),
             report: Report::new(&course, &file.rubric, file.pass),
             course: trace.text(&replayed.job),
             replayed,
@@ -71,12 +74,20 @@ impl Judged {
         }
     }
 
+    /// Whose it is, as far as the journal says; else its file's name.
+    fn person(&self) -> String {
+        match plain(&self.replayed.head.who) {
+            who if who.trim().is_empty() => self.file.clone(),
+            who => who,
+        }
+    }
+
     /// Its page with marks and evidence, ready for print.
     pub(super) fn page(&self) -> Page {
         let Replayed { head, scenario, .. } = &self.replayed;
         let file = &scenario.file;
         Page {
-            person: person(&head.who),
+            person: self.person(),
             scenario: plain(&head.scenario),
             title: file.title.clone(),
             unit: file.unit.clone(),
@@ -109,7 +120,7 @@ impl Judged {
         format!(
             "Genuine: {} at {}, {} on the clock, {done} actions done, {refused} refused.\n\
              {cut}Fingerprint {fingerprint}\n",
-            person(&head.who),
+            self.person(),
             plain(&head.scenario),
             clock(job.now()),
         )
@@ -117,10 +128,10 @@ impl Judged {
 }
 
 /// A page for an attempt that was tampered with: it has no marks.
-pub(super) fn page_without_marks(file: &Path) -> Page {
+pub(super) fn page_without_marks(path: &Path) -> Page {
     let nothing = String::new;
     Page {
-        person: plain(&file.to_string_lossy()),
+        person: file_name(path),
         scenario: nothing(),
         title: nothing(),
         unit: nothing(),
@@ -134,13 +145,9 @@ pub(super) fn page_without_marks(file: &Path) -> Page {
     }
 }
 
-/// Whose it is, as far as the journal says.
-fn person(who: &str) -> String {
-    if who.is_empty() {
-        "(no name)".to_owned()
-    } else {
-        plain(who)
-    }
+/// The last part of a path.
+fn file_name(path: &Path) -> String {
+    plain(&path.file_name().unwrap_or_default().to_string_lossy())
 }
 
 fn object(value: Value) -> Option<Map<String, Value>> {

@@ -72,9 +72,11 @@ impl Settle {
 
     fn overrides(&self) -> anyhow::Result<Overrides> {
         if let Some(percent) = self.charge_percent {
+            let (_, too_much) = FaultKind::Overcharge.sheet().range;
+            let most = 100.0 * (1.0 + too_much);
             ensure!(
-                (0.0..=200.0).contains(&percent),
-                "--charge-percent must lie in 0..=200, found {percent}"
+                (0.0..=most).contains(&percent),
+                "--charge-percent must lie in 0..={most}, found {percent}"
             );
         }
         Ok(Overrides {
@@ -149,7 +151,10 @@ fn fault(written: &str) -> anyhow::Result<Fault> {
 }
 
 /// Runs it and gives the milliseconds that it took on the clock of the wall.
-#[expect(clippy::disallowed_methods, reason = "the speed of the program is asked for")]
+#[expect(
+    clippy::disallowed_methods,
+    reason = "the speed of the program is asked for"
+)]
 fn timed<T>(run: impl FnOnce() -> T) -> (T, f64) {
     let start = std::time::Instant::now();
     let result = run();

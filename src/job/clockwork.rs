@@ -25,7 +25,8 @@ impl Job {
         let manifold = &self.kit.manifold;
         let covered = |line: Line| manifold.hose_on(HoseEnd::of_port(line)).is_some();
         self.outlets.set(&self.fittings, covered, &mut self.plant);
-        self.piping.set(&self.kit, &self.fittings, self.outdoor.t, &mut self.plant);
+        self.piping
+            .set(&self.kit, &self.fittings, self.outdoor.t, &mut self.plant);
         self.plant.tick(&conditions);
         self.let_open_drier_breathe();
         self.tick += 1;
@@ -51,7 +52,9 @@ impl Job {
     /// A drier with a flare apart takes water from the air of the place.
     fn let_open_drier_breathe(&mut self) {
         let joints = [Joint::DrierInlet, Joint::DrierOutlet];
-        let is_open = joints.into_iter().any(|joint| self.fittings.joint(joint).is_open());
+        let is_open = joints
+            .into_iter()
+            .any(|joint| self.fittings.joint(joint).is_open());
         if is_open && self.fittings.drier.fitted.is_some() {
             let outside = moist_air::vapour_pressure(self.outdoor.w);
             self.plant.expose_desiccant(outside, TICK);
@@ -68,19 +71,29 @@ impl Job {
     }
 
     fn follow_electrics(&mut self) {
-        let (suction, discharge) =
-            (self.gauge_at(Place::SuctionLine), self.gauge_at(Place::Discharge));
+        let (suction, discharge) = (
+            self.gauge_at(Place::SuctionLine),
+            self.gauge_at(Place::Discharge),
+        );
         let power = self.plant.operating().compressor_power;
         if self.electrics.follow(suction, discharge, power, TICK) {
-            self.watch.note(self.tick, FindingKind::HighPressureTrip, "outdoor unit", 1.0);
+            self.watch.note(
+                self.tick,
+                FindingKind::HighPressureTrip,
+                "outdoor unit",
+                1.0,
+            );
         }
         let runs = self.electrics.compressor_runs();
         self.running_ticks = if runs { self.running_ticks + 1 } else { 0 };
     }
 
     fn follow_instruments(&mut self, conditions: &Conditions) {
-        self.piping.follow(&mut self.kit, &self.plant, self.outdoor.t, TICK);
-        let pressure = self.piping.at_micron_gauge(&self.kit, &self.fittings, &self.plant);
+        self.piping
+            .follow(&mut self.kit, &self.plant, self.outdoor.t, TICK);
+        let pressure = self
+            .piping
+            .at_micron_gauge(&self.kit, &self.fittings, &self.plant);
         let kit = &mut self.kit;
         if kit.micron_gauge.follow(pressure, TICK, &mut kit.noise) {
             let gauge = pressure - ATMOSPHERE;
@@ -88,21 +101,26 @@ impl Job {
             self.watch.note(self.tick, kind, "micron gauge", gauge);
         }
         let operating = self.plant.operating();
-        kit.clamp_meter.follow(self.electrics.amps(operating.compressor_power), TICK);
+        kit.clamp_meter
+            .follow(self.electrics.amps(operating.compressor_power), TICK);
         for place in ThermometerPlace::ALL {
             let (truth, air) = match place {
-                ThermometerPlace::SuctionLine => {
-                    (self.plant.temperature(Place::SuctionLine), conditions.outdoor.t)
-                }
-                ThermometerPlace::LiquidLine => {
-                    (self.plant.temperature(Place::LiquidLine), conditions.outdoor.t)
-                }
-                ThermometerPlace::AfterDrier => {
-                    (self.plant.temperature(Place::AfterDrier), conditions.outdoor.t)
-                }
-                ThermometerPlace::DischargeLine => {
-                    (self.plant.temperature(Place::Discharge), conditions.outdoor.t)
-                }
+                ThermometerPlace::SuctionLine => (
+                    self.plant.temperature(Place::SuctionLine),
+                    conditions.outdoor.t,
+                ),
+                ThermometerPlace::LiquidLine => (
+                    self.plant.temperature(Place::LiquidLine),
+                    conditions.outdoor.t,
+                ),
+                ThermometerPlace::AfterDrier => (
+                    self.plant.temperature(Place::AfterDrier),
+                    conditions.outdoor.t,
+                ),
+                ThermometerPlace::DischargeLine => (
+                    self.plant.temperature(Place::Discharge),
+                    conditions.outdoor.t,
+                ),
                 ThermometerPlace::OutdoorAir => (conditions.outdoor.t, conditions.outdoor.t),
                 ThermometerPlace::ReturnAir => (conditions.indoor.t, conditions.indoor.t),
                 ThermometerPlace::ReturnWetBulb => (self.indoor_wet_bulb, conditions.indoor.t),
@@ -111,7 +129,11 @@ impl Job {
             kit.thermometers.follow(place, truth, air, TICK);
         }
         let leak = kit.detector.at.map_or(0.0, |spot| {
-            self.plant.network().flux(self.outlets.element(spot)).refrigerant.max(0.0)
+            self.plant
+                .network()
+                .flux(self.outlets.element(spot))
+                .refrigerant
+                .max(0.0)
         });
         kit.detector.follow(leak, TICK);
         for spot in Spot::ALL {
@@ -131,7 +153,11 @@ impl Job {
             let inside = self.plant.pressure(crate::plant::place_of(spot));
             (self.outlets.element(spot), spot.label(), inside)
         });
-        let hoses = self.piping.outlets().into_iter().zip(self.piping.hose_nodes());
+        let hoses = self
+            .piping
+            .outlets()
+            .into_iter()
+            .zip(self.piping.hose_nodes());
         let hoses = hoses.map(|(o, node)| (o.element, o.label, network.node(node).pressure));
         for (element, label, inside) in spots.into_iter().chain(hoses) {
             let flux = network.flux(element);
@@ -148,15 +174,18 @@ impl Job {
         let pumped = network.flux(self.piping.pump());
         if pumped.refrigerant > 0.0 {
             let lost = pumped.refrigerant * TICK;
-            self.watch.grow(tick, FindingKind::PumpedAway, "vacuum pump", lost);
+            self.watch
+                .grow(tick, FindingKind::PumpedAway, "vacuum pump", lost);
         }
         let at_pump = network.node(self.piping.tee()).pressure - ATMOSPHERE;
         if pumped.mass > 0.0 && at_pump > 10.0 * PSI {
-            self.watch.peak(tick, FindingKind::PumpUnderPressure, "vacuum pump", at_pump);
+            self.watch
+                .peak(tick, FindingKind::PumpUnderPressure, "vacuum pump", at_pump);
         }
         for joint in Joint::ALL {
             if self.fittings.joint(joint).made == Made::Apart {
-                self.watch.grow(tick, FindingKind::StoodOpen, joint.label(), TICK);
+                self.watch
+                    .grow(tick, FindingKind::StoodOpen, joint.label(), TICK);
             }
         }
     }
@@ -178,13 +207,15 @@ impl Job {
                 let gas = node.gas[0] + node.gas[1];
                 let molar_mass = self.plant.refrigerant().molar_mass();
                 if gas > TEST_GAS * (gas + node.refrigerant / molar_mass) {
-                    self.watch.peak(tick, FindingKind::OverNameplate, label, excess);
+                    self.watch
+                        .peak(tick, FindingKind::OverNameplate, label, excess);
                 }
             }
         }
         let nitrogen = self.plant.network().flux(self.piping.from_nitrogen()).gas[0];
         if nitrogen > 0.0 && !self.kit.nitrogen.regulator_fitted {
-            self.watch.grow(tick, FindingKind::NoRegulator, "nitrogen cylinder", TICK);
+            self.watch
+                .grow(tick, FindingKind::NoRegulator, "nitrogen cylinder", TICK);
         }
     }
 
@@ -197,19 +228,23 @@ impl Job {
         let suction = self.plant.pressure(Place::Shell);
         if suction < DEEP_VACUUM {
             self.electrics.motor_ruined = true;
-            self.watch.note(tick, FindingKind::EnergisedInDeepVacuum, "compressor", 1.0);
+            self.watch
+                .note(tick, FindingKind::EnergisedInDeepVacuum, "compressor", 1.0);
             return;
         }
         if suction < ATMOSPHERE - 0.5 * PSI {
-            self.watch.grow(tick, FindingKind::RanInVacuum, "compressor", TICK);
+            self.watch
+                .grow(tick, FindingKind::RanInVacuum, "compressor", TICK);
         }
         let operating = self.plant.operating();
         if operating.compressor_flow < OIL_RETURN * self.rated_flow {
-            self.watch.grow(tick, FindingKind::RanWithoutOilReturn, "compressor", TICK);
+            self.watch
+                .grow(tick, FindingKind::RanWithoutOilReturn, "compressor", TICK);
         }
-        if operating.liquid_return > 0.0 {
-            let liquid = operating.liquid_return * TICK;
-            self.watch.grow(tick, FindingKind::LiquidToCompressor, "compressor", liquid);
+        if operating.liquid_pumped > 0.0 {
+            let liquid = operating.liquid_pumped * TICK;
+            self.watch
+                .grow(tick, FindingKind::LiquidToCompressor, "compressor", liquid);
         }
     }
 }

@@ -46,7 +46,10 @@ impl Job {
                 !matches!(kit.micron_gauge.place, GaugePlace::Cart | GaugePlace::Pump)
             }
             Status::GaugeAtUnit => {
-                matches!(kit.micron_gauge.place, GaugePlace::SuctionPort | GaugePlace::LiquidPort)
+                matches!(
+                    kit.micron_gauge.place,
+                    GaugePlace::SuctionPort | GaugePlace::LiquidPort
+                )
             }
             Status::NitrogenShutOff => {
                 let on = kit.manifold.hose(Hose::Centre).end == Some(HoseEnd::Nitrogen);
@@ -56,9 +59,9 @@ impl Job {
             Status::BothHandValvesOpen => {
                 kit.manifold.low_valve.get() > 0.0 && kit.manifold.high_valve.get() > 0.0
             }
-            Status::ChargeIsolated => {
-                Line::ALL.into_iter().all(|line| self.fittings.valve(line).open.get() == 0.0)
-            }
+            Status::ChargeIsolated => Line::ALL
+                .into_iter()
+                .all(|line| self.fittings.valve(line).open.get() == 0.0),
             Status::LockedOut => self.electrics.locked,
         }
     }
@@ -104,7 +107,10 @@ impl Job {
             SheetField::RefrigerantIn => read(Reading::Scale).map(|change| (-change).max(0.0)),
             SheetField::RefrigerantOut => read(Reading::Scale).map(|change| change.max(0.0)),
         };
-        si.map(|si| Quantity { si, dimension: field.dimension() })
+        si.map(|si| Quantity {
+            si,
+            dimension: field.dimension(),
+        })
     }
 
     /// What is true inside.
@@ -120,12 +126,23 @@ impl Job {
             .map(|element| plant.network().crossed(element).out.refrigerant)
             .sum();
         let leak = Spot::ALL
-            .map(|spot| plant.network().flux(self.outlets.element(spot)).refrigerant.max(0.0))
+            .map(|spot| {
+                plant
+                    .network()
+                    .flux(self.outlets.element(spot))
+                    .refrigerant
+                    .max(0.0)
+            })
             .into_iter()
             .sum();
         let suction = plant.pressure(Place::SuctionLine);
         let liquid = plant.pressure(Place::LiquidLine);
-        let line_set = [Place::LiquidLine, Place::AfterDrier, Place::Evaporator, Place::SuctionLine];
+        let line_set = [
+            Place::LiquidLine,
+            Place::AfterDrier,
+            Place::Evaporator,
+            Place::SuctionLine,
+        ];
         Truth {
             refrigerant_released: released,
             charge: inside.refrigerant,
@@ -134,7 +151,10 @@ impl Job {
             air: inside.air,
             water: inside.water,
             drier_water: plant.desiccant_water(),
-            line_set_pressure: line_set.map(|p| plant.pressure(p)).into_iter().fold(0.0, f64::max),
+            line_set_pressure: line_set
+                .map(|p| plant.pressure(p))
+                .into_iter()
+                .fold(0.0, f64::max),
             superheat: plant.temperature(Place::SuctionLine) - refrigerant.dew_temperature(suction),
             target_superheat: target_superheat(
                 Temperature::from_kelvin(self.outdoor.t),

@@ -3,6 +3,7 @@
 mod actions;
 pub mod charging_chart;
 mod clockwork;
+mod coat;
 mod measure;
 pub mod procedure;
 mod refusal;
@@ -11,13 +12,14 @@ mod sheet;
 mod truth;
 mod watch;
 
+pub use coat::Coat;
 pub use refusal::Refusal;
 pub use settle::{Overrides, Settled, settle};
 pub use sheet::{Entry, JobSheet};
 pub use truth::Truth;
 
-use crate::kit::{Kit, Piping};
 use crate::fluid::moist_air;
+use crate::kit::{Kit, Piping};
 use crate::plant::faults::Patient;
 use crate::plant::network::Boundary;
 use crate::plant::{Air, AirSide, Conditions, Electrics, Fittings, Outlets, Plant};
@@ -81,7 +83,12 @@ impl Job {
             indoor,
         };
         let nominal = unit.nameplate.charge_for(site.line_set);
-        let share: f64 = scenario.file.faults.iter().map(|fault| fault.charge_share()).sum();
+        let share: f64 = scenario
+            .file
+            .faults
+            .iter()
+            .map(|fault| fault.charge_share())
+            .sum();
         let charge = Mass::from_kilograms(nominal.kilograms() * (1.0 + share));
         let installed = unit.clone().with_line_set(site.line_set);
         let mut plant = Plant::new(&installed, &conditions, charge);
@@ -96,8 +103,13 @@ impl Job {
         }
         let outside = plant.network_mut().add_boundary(open_air(outdoor));
         let outlets = Outlets::lay_out(&mut plant, outside);
-        let piping =
-            Piping::lay_out(&mut plant, outside, cart.hose, cart.hose_bore, cart.refrigerant);
+        let piping = Piping::lay_out(
+            &mut plant,
+            outside,
+            cart.hose,
+            cart.hose_bore,
+            cart.refrigerant,
+        );
         let mut kit = Kit::on_the_cart(outdoor.t, cart.thermometers, scenario.file.seed);
         kit.cylinder.rest_on(cart.refrigerant.kilograms());
         Self {
@@ -183,5 +195,9 @@ impl Door for Job {
 /// The open air as a boundary of the network.
 fn open_air(air: Air) -> Boundary {
     let water = moist_air::vapour_pressure(air.w) / ATMOSPHERE;
-    Boundary { pressure: ATMOSPHERE, temperature: air.t, moles: [0.0, 1.0 - water, water] }
+    Boundary {
+        pressure: ATMOSPHERE,
+        temperature: air.t,
+        moles: [0.0, 1.0 - water, water],
+    }
 }

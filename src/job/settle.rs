@@ -107,10 +107,15 @@ const LOOK: u64 = 60;
 /// Runs a scenario's unit, with some things overridden, on cooling until nothing that can be read
 /// moves any more.
 ///
+/// # Panics
+///
+/// Never: the thermostat is never refused.
+///
 /// Steady: over a minute pressures move less than 0.01 psi and temperatures less than 0.01 °F.
 pub fn settle(scenario: &Scenario, overrides: &Overrides) -> Settled {
     let mut job = Job::new(&overrides.put_into(scenario));
-    job.apply(Action::Thermostat(ThermostatCall::Cool)).expect("a thermostat is never refused");
+    job.apply(Action::Thermostat(ThermostatCall::Cool))
+        .expect("a thermostat is never refused");
     let mut before = signs(&job);
     let mut steady = false;
     while !steady && job.now() < MOST * TICKS_PER_SECOND {

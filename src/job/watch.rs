@@ -37,7 +37,12 @@ impl Watch {
     /// Notes a single event.
     pub(super) fn note(&mut self, tick: u64, kind: FindingKind, place: &'static str, size: f64) {
         let text = words(kind, place, size);
-        self.findings.push(Finding { tick, kind, size, text });
+        self.findings.push(Finding {
+            tick,
+            kind,
+            size,
+            text,
+        });
     }
 
     /// Adds to an event that goes on, in the SI unit of its kind.

@@ -2,7 +2,8 @@
 
 use super::{GaugePlace, Hose, HoseEnd, Kit, vacuum_pump};
 use crate::plant::network::{
-    Boundary, BoundaryId, Direction, Draws, ElementId, End, Fill, Law, Network, NodeId, NodeSpec, Path, Restriction,
+    Boundary, BoundaryId, Direction, Draws, ElementId, End, Fill, Law, Network, NodeId, NodeSpec,
+    Path, Restriction,
 };
 use crate::plant::{Fittings, Line, Place, Plant};
 use crate::units::{Length, Mass};
@@ -26,7 +27,6 @@ const CYLINDER_VOLUME: f64 = 13.4e-3;
 /// The lines of the kit in the network.
 #[derive(Debug, Clone)]
 pub struct Piping {
-    air: BoundaryId,
     nitrogen: BoundaryId,
     sides: [Side; 2],
     centre: NodeId,
@@ -89,16 +89,18 @@ impl Piping {
             volume: CYLINDER_VOLUME,
             wall: 3000.0,
             to_ambient: 3.0,
-            fill: Fill::Refrigerant { mass: cylinder.kilograms(), temperature: air_temperature },
+            fill: Fill::Refrigerant {
+                mass: cylinder.kilograms(),
+                temperature: air_temperature,
+            },
         });
         let nitrogen = network.add_boundary(Boundary {
             pressure: crate::units::ATMOSPHERE,
             temperature: air_temperature,
             moles: [1.0, 0.0, 0.0],
         });
-        let shut = |network: &mut Network, from: End, to: End| {
-            network.add_element(from, to, Law::Shut)
-        };
+        let shut =
+            |network: &mut Network, from: End, to: End| network.add_element(from, to, Law::Shut);
         let air_end = End::Boundary(air);
         let sides = sides.map(|node| Side {
             node,
@@ -107,7 +109,6 @@ impl Piping {
             to_air: shut(network, End::Node(node), air_end),
         });
         Self {
-            air,
             nitrogen,
             sides,
             centre,
@@ -131,7 +132,11 @@ impl Piping {
             let state = kit.manifold.hose(hose);
             for line in Line::ALL {
                 let on = state.end == Some(HoseEnd::of_port(line));
-                let law = if on { self.through_port(fittings, line) } else { Law::Shut };
+                let law = if on {
+                    self.through_port(fittings, line)
+                } else {
+                    Law::Shut
+                };
                 network.set_law(side.ports[line as usize], law);
             }
             let valve = match hose {
@@ -145,7 +150,7 @@ impl Piping {
         network.set_law(self.centre_hose, path(&[self.hose()]));
         let purge = if centre.purging > 0.0 { PURGE } else { 0.0 };
         network.set_law(self.centre_to_air, opening(purge));
-        network.set_law(self.tee_to_air, self.tee_opening(centre));
+        network.set_law(self.tee_to_air, Self::tee_opening(centre));
         self.set_service(kit, air_temperature, network);
     }
 
@@ -153,7 +158,10 @@ impl Piping {
     fn set_service(&self, kit: &Kit, air_temperature: f64, network: &mut Network) {
         let end = kit.manifold.hose(Hose::Centre).end;
         let pump = if end == Some(HoseEnd::VacuumPump) && kit.pump.draws() {
-            Law::Pump { displacement: vacuum_pump::DISPLACEMENT, ultimate: kit.pump.ultimate() }
+            Law::Pump {
+                displacement: vacuum_pump::DISPLACEMENT,
+                ultimate: kit.pump.ultimate(),
+            }
         } else {
             Law::Shut
         };
@@ -161,7 +169,11 @@ impl Piping {
         let nitrogen = match kit.nitrogen.outlet_pressure(air_temperature) {
             Some(pressure) if end == Some(HoseEnd::Nitrogen) => {
                 let moles = [1.0, 0.0, 0.0];
-                let outlet = Boundary { pressure, temperature: air_temperature, moles };
+                let outlet = Boundary {
+                    pressure,
+                    temperature: air_temperature,
+                    moles,
+                };
                 network.set_boundary(self.nitrogen, outlet);
                 let seat = Path::through(&[Restriction::opening(REGULATOR)]);
                 Law::Path(seat.only(Direction::Forward))
@@ -170,9 +182,17 @@ impl Piping {
         };
         network.set_law(self.from_nitrogen, nitrogen);
         let cylinder = end == Some(HoseEnd::RefrigerantCylinder);
-        let area = if cylinder { CYLINDER_VALVE * kit.cylinder.valve.get() } else { 0.0 };
+        let area = if cylinder {
+            CYLINDER_VALVE * kit.cylinder.valve.get()
+        } else {
+            0.0
+        };
         network.set_law(self.from_cylinder, opening(area));
-        let draws = if kit.cylinder.inverted { Draws::Liquid } else { Draws::Vapour };
+        let draws = if kit.cylinder.inverted {
+            Draws::Liquid
+        } else {
+            Draws::Vapour
+        };
         network.set_draws(self.cylinder, draws);
     }
 
@@ -187,13 +207,19 @@ impl Piping {
         }
         let water = network.flux(self.pump).gas[2] * crate::fluid::gas::MOLAR_MASS[2];
         kit.pump.pass_water(water.max(0.0) * dt, dt);
-        kit.nitrogen.give(network.flux(self.from_nitrogen).gas[0] * dt);
+        kit.nitrogen
+            .give(network.flux(self.from_nitrogen).gas[0] * dt);
         let [low, high] = self.sides.map(|side| network.node(side.node).pressure);
         kit.manifold.low_gauge.follow(low, dt);
         kit.manifold.high_gauge.follow(high, dt);
-        kit.cylinder.follow(network.node(self.cylinder).refrigerant, dt);
+        kit.cylinder
+            .follow(network.node(self.cylinder).refrigerant, dt);
         let outlet = kit.nitrogen.outlet_pressure(air_temperature);
-        kit.nitrogen.follow(outlet.unwrap_or(crate::units::ATMOSPHERE), air_temperature, dt);
+        kit.nitrogen.follow(
+            outlet.unwrap_or(crate::units::ATMOSPHERE),
+            air_temperature,
+            dt,
+        );
     }
 
     /// The pressure that the micron gauge meets, Pa absolute.
@@ -229,10 +255,22 @@ impl Piping {
     /// Where the kit opens to the air, with the words for each place.
     pub fn outlets(&self) -> [Outlet; 4] {
         [
-            Outlet { element: self.sides[0].to_air, label: "low hose" },
-            Outlet { element: self.sides[1].to_air, label: "high hose" },
-            Outlet { element: self.centre_to_air, label: "centre of the manifold" },
-            Outlet { element: self.tee_to_air, label: "centre hose" },
+            Outlet {
+                element: self.sides[0].to_air,
+                label: "low hose",
+            },
+            Outlet {
+                element: self.sides[1].to_air,
+                label: "high hose",
+            },
+            Outlet {
+                element: self.centre_to_air,
+                label: "centre of the manifold",
+            },
+            Outlet {
+                element: self.tee_to_air,
+                label: "centre hose",
+            },
         ]
     }
 
@@ -258,7 +296,12 @@ impl Piping {
 
     /// The nodes of low side, high side, centre and far end of the centre hose.
     pub const fn hose_nodes(&self) -> [NodeId; 4] {
-        [self.sides[0].node, self.sides[1].node, self.centre, self.tee]
+        [
+            self.sides[0].node,
+            self.sides[1].node,
+            self.centre,
+            self.tee,
+        ]
     }
 
     fn hose(&self) -> Restriction {
@@ -272,7 +315,11 @@ impl Piping {
         if !valve.port_is_open() || (port.tool_on && !port.tool_open) {
             return Law::Shut;
         }
-        let gate = if port.core_in { Restriction::core() } else { port_bore() };
+        let gate = if port.core_in {
+            Restriction::core()
+        } else {
+            port_bore()
+        };
         path(&[gate, self.hose()])
     }
 
@@ -287,7 +334,7 @@ impl Piping {
     }
 
     /// The far end of the centre hose to the air.
-    fn tee_opening(&self, state: &super::HoseState) -> Law {
+    fn tee_opening(state: &super::HoseState) -> Law {
         match state.end {
             Some(HoseEnd::OpenAir) => path(&[port_bore()]),
             _ if state.spilling > 0.0 => opening(SPILL),
@@ -306,5 +353,9 @@ fn path(restrictions: &[Restriction]) -> Law {
 
 /// An opening of this area, m²; shut when it has none.
 fn opening(area: f64) -> Law {
-    if area > 0.0 { path(&[Restriction::opening(area)]) } else { Law::Shut }
+    if area > 0.0 {
+        path(&[Restriction::opening(area)])
+    } else {
+        Law::Shut
+    }
 }

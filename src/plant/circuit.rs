@@ -171,6 +171,7 @@ impl Plant {
         network.set_draws(nodes[0], Draws::Sump);
         network.set_draws(nodes[3], Draws::Settled);
         network.set_draws(nodes[4], Draws::Settled);
+        network.set_draws(nodes[6], Draws::Settled);
         let areas = [
             0.0,
             CHECK_AREA,
@@ -447,6 +448,9 @@ impl Plant {
             metering_flow: self.passed(Link::Metering),
             throat_ice: self.machines.metering.iced(),
             valve_lift: self.machines.metering.lift(),
+            liquid_pumped: (self.passed(Link::Compression)
+                * (1.0 - self.network.drawn(self.nodes[0])))
+            .max(0.0),
             liquid_return: (self.passed(Link::SuctionValve) * liquid).max(0.0),
             dissolved_in_oil: shell.dissolved,
             shell_level: oil::level(&self.network, self.nodes[0]),
@@ -462,6 +466,7 @@ impl Plant {
         let own = [
             self.evaporator.wall,
             self.evaporator.frost,
+            self.evaporator.spread,
             self.enthalpy_in,
             self.drier_clogging,
             f64::from(u8::from(self.desiccant_in)),

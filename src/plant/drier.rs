@@ -24,12 +24,18 @@ pub struct Drier {
 impl Drier {
     /// Fitted the right way, clean.
     pub const fn sound() -> Self {
-        Self { fitted: Some(Arrow::TowardMetering), clogging: 0.0 }
+        Self {
+            fitted: Some(Arrow::TowardMetering),
+            clogging: 0.0,
+        }
     }
 
     /// A new one, its arrow this way.
     pub const fn fit_new(&mut self, arrow: Arrow) {
-        *self = Self { fitted: Some(arrow), clogging: 0.0 };
+        *self = Self {
+            fitted: Some(arrow),
+            clogging: 0.0,
+        };
     }
 
     /// The share of the full flow area that is open.

@@ -44,6 +44,10 @@ pub struct ElectricsData {
 }
 
 /// The electric side as it stands.
+#[expect(
+    clippy::struct_excessive_bools,
+    reason = "each is a thing that is so or is not"
+)]
 #[derive(Debug, Clone, PartialEq)]
 pub struct Electrics {
     data: ElectricsData,

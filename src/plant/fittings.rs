@@ -78,10 +78,21 @@ impl Fittings {
         let flag = |so: bool| f64::from(u8::from(so));
         for valve in &self.valves {
             let port = &valve.port;
-            for so in [valve.cap_on, port.cap_on, port.core_in, port.tool_on, port.tool_open] {
+            for so in [
+                valve.cap_on,
+                port.cap_on,
+                port.core_in,
+                port.tool_on,
+                port.tool_open,
+            ] {
                 visit(flag(so));
             }
-            for number in [valve.open.get(), valve.seat_leak, valve.packing_leak, port.core_leak] {
+            for number in [
+                valve.open.get(),
+                valve.seat_leak,
+                valve.packing_leak,
+                port.core_leak,
+            ] {
                 visit(number);
             }
         }
@@ -90,7 +101,11 @@ impl Fittings {
             visit(joint.shortfall());
             visit(flag(joint.split));
         }
-        visit(self.drier.fitted.map_or(-1.0, |arrow| f64::from(arrow as u8)));
+        visit(
+            self.drier
+                .fitted
+                .map_or(-1.0, |arrow| f64::from(arrow as u8)),
+        );
         let rest = [
             self.drier.clogging,
             self.metering_dirt,

@@ -41,8 +41,10 @@ pub struct Operating {
     pub throat_ice: f64,
     /// How far an expansion valve is open; 1 for an orifice.
     pub valve_lift: f64,
-    /// Liquid that comes back to the compressor, kg/s.
+    /// Liquid that comes back to the compressor's shell, kg/s; a start after a rest brings some.
     pub liquid_return: f64,
+    /// Liquid that the compressor draws out of its shell into the cylinders, kg/s: a slug.
+    pub liquid_pumped: f64,
     /// Refrigerant dissolved in the oil, kg.
     pub dissolved_in_oil: f64,
     /// Level of oil and liquid in the shell, share of its volume.

@@ -30,7 +30,9 @@ impl Outlets {
     pub fn lay_out(plant: &mut Plant, air: BoundaryId) -> Self {
         let elements = Spot::ALL.map(|spot| {
             let node = plant.node(place_of(spot));
-            plant.network_mut().add_element(End::Node(node), End::Boundary(air), Law::Shut)
+            plant
+                .network_mut()
+                .add_element(End::Node(node), End::Boundary(air), Law::Shut)
         });
         Self { elements }
     }
@@ -50,20 +52,28 @@ impl Outlets {
                 Spot::Port(line) => port_law(fittings, line, covered(line)),
                 Spot::Stem(line) => {
                     let valve = fittings.valve(line);
-                    hole(if valve.cap_on { 0.0 } else { valve.packing_leak })
+                    hole(if valve.cap_on {
+                        0.0
+                    } else {
+                        valve.packing_leak
+                    })
                 }
                 Spot::IndoorCoil => hole(fittings.indoor_coil_leak),
                 Spot::OutdoorCoil => hole(fittings.outdoor_coil_leak),
             };
             network.set_law(self.element(spot), law);
         }
-        for (line, link) in [(Line::Liquid, Link::LiquidValve), (Line::Suction, Link::SuctionValve)]
-        {
+        for (line, link) in [
+            (Line::Liquid, Link::LiquidValve),
+            (Line::Suction, Link::SuctionValve),
+        ] {
             let full = plant.full_area(link);
             plant.set_opening(link, valve_opening(fittings, line, full));
         }
         let passes = |joints: [Joint; 2]| {
-            joints.into_iter().all(|j| fittings.joint(j).made != super::Made::Plugged)
+            joints
+                .into_iter()
+                .all(|j| fittings.joint(j).made != super::Made::Plugged)
         };
         let drier = if passes([Joint::DrierInlet, Joint::DrierOutlet]) {
             fittings.drier.opening()
@@ -71,9 +81,17 @@ impl Outlets {
             0.0
         };
         plant.set_opening(Link::Drier, drier);
-        let coil_in = if passes([Joint::IndoorLiquid; 2]) { 1.0 } else { 0.0 };
+        let coil_in = if passes([Joint::IndoorLiquid; 2]) {
+            1.0
+        } else {
+            0.0
+        };
         plant.set_opening(Link::Metering, coil_in * (1.0 - fittings.metering_dirt));
-        let coil_out = if passes([Joint::IndoorSuction; 2]) { 1.0 } else { 0.0 };
+        let coil_out = if passes([Joint::IndoorSuction; 2]) {
+            1.0
+        } else {
+            0.0
+        };
         plant.set_opening(Link::CoilOutlet, coil_out);
     }
 }
@@ -94,7 +112,10 @@ fn valve_opening(fittings: &Fittings, line: Line, full: f64) -> f64 {
 fn joint_law(fittings: &Fittings, joint: Joint) -> Law {
     let state = fittings.joint(joint);
     if state.is_open() {
-        Law::Path(Path::through(&[Restriction::tube(state.size.bore(), 10e-3)]))
+        Law::Path(Path::through(&[Restriction::tube(
+            state.size.bore(),
+            10e-3,
+        )]))
     } else {
         hole(state.leak_area())
     }
@@ -116,5 +137,9 @@ fn port_law(fittings: &Fittings, line: Line, covered: bool) -> Law {
 
 /// A hole of this area, m²; shut when it has none.
 fn hole(area: f64) -> Law {
-    if area > 0.0 { Law::Path(Path::through(&[Restriction::opening(area)])) } else { Law::Shut }
+    if area > 0.0 {
+        Law::Path(Path::through(&[Restriction::opening(area)]))
+    } else {
+        Law::Shut
+    }
 }

@@ -44,6 +44,10 @@ pub struct ServiceValve {
 }
 
 /// An access port.
+#[expect(
+    clippy::struct_excessive_bools,
+    reason = "each is a thing that is so or is not"
+)]
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct PortState {
     /// The cap is on. It is the seal: a core alone may weep.

@@ -36,6 +36,10 @@ impl Spot {
     ];
 
     /// Its place in [`Spot::ALL`].
+    ///
+    /// # Panics
+    ///
+    /// Never: every spot is in the list.
     pub fn index(self) -> usize {
         Self::ALL
             .iter()

@@ -91,7 +91,11 @@ impl Unit {
     #[must_use]
     pub fn with_line_set(mut self, length: Length) -> Self {
         let further = (length.metres() - self.nameplate.covers.metres()).max(0.0);
-        let ServiceData { liquid_flare, suction_flare, .. } = self.service;
+        let ServiceData {
+            liquid_flare,
+            suction_flare,
+            ..
+        } = self.service;
         self.liquid_line = self.liquid_line.longer_by(further, liquid_flare.bore());
         self.suction_line = self.suction_line.longer_by(further, suction_flare.bore());
         self

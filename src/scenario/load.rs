@@ -50,6 +50,10 @@ impl Scenario {
     }
 
     /// A scenario from the bytes of its file; `path` is what the person calls the file.
+    ///
+    /// # Panics
+    ///
+    /// Never: a scenario of an unknown unit is refused before its unit is taken.
     pub fn from_bytes(path: &str, name: &str, bytes: &[u8]) -> Result<Self, Vec<Diagnostic>> {
         let document = Document::split(path, bytes).map_err(|wrong| vec![wrong])?;
         let read = document.read::<ScenarioFile>();

@@ -75,8 +75,14 @@ impl Site {
         let wet_bulb = self.indoor_wet_bulb.kelvin();
         let humidity = self.outdoor_humidity.get();
         (
-            Air { t: outdoor, w: moist_air::humidity_ratio_from_relative(outdoor, humidity) },
-            Air { t: indoor, w: moist_air::humidity_ratio_from_wet_bulb(indoor, wet_bulb) },
+            Air {
+                t: outdoor,
+                w: moist_air::humidity_ratio_from_relative(outdoor, humidity),
+            },
+            Air {
+                t: indoor,
+                w: moist_air::humidity_ratio_from_wet_bulb(indoor, wet_bulb),
+            },
         )
     }
 }

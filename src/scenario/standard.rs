@@ -16,8 +16,11 @@ impl Scenario {
             indoor_wet_bulb: Temperature::from_fahrenheit(67.0),
             line_set: unit.nameplate.covers,
         };
-        let customer =
-            Customer { name: String::new(), place: String::new(), complaint: String::new() };
+        let customer = Customer {
+            name: String::new(),
+            place: String::new(),
+            complaint: String::new(),
+        };
         let file = ScenarioFile {
             version: 1,
             title: unit.name.clone(),
@@ -53,7 +56,9 @@ impl Scenario {
         let shown = path.display().to_string();
         let document = Document::split(&shown, &bytes).map_err(|wrong| vec![wrong])?;
         let unit = document.read::<Unit>()?;
-        let name = path.file_stem().map(|stem| stem.to_string_lossy().into_owned());
+        let name = path
+            .file_stem()
+            .map(|stem| stem.to_string_lossy().into_owned());
         Ok(Self::of_unit(&name.unwrap_or_default(), unit))
     }
 }

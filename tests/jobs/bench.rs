@@ -15,17 +15,13 @@ pub struct Bench {
 }
 
 impl Bench {
-    /// The job of a shipped scenario.
-    pub fn load(name: &str) -> Self {
-        let scenario = Scenario::shipped(name).unwrap_or_else(|| panic!("no scenario {name}"));
-        Self { job: Job::new(&scenario) }
-    }
-
     /// The job of a shipped scenario without its faults: a sound unit.
     pub fn sound(name: &str) -> Self {
         let mut scenario = Scenario::shipped(name).unwrap_or_else(|| panic!("no scenario {name}"));
         scenario.file.faults.clear();
-        Self { job: Job::new(&scenario) }
+        Self {
+            job: Job::new(&scenario),
+        }
     }
 
     /// Does an action; a refusal fails the test.
@@ -83,32 +79,62 @@ impl Bench {
 
     /// Caps off, hoses on both ports, both purged.
     pub fn hook_up(self) -> Self {
-        self.act(Action::PortCap { line: Line::Suction, on: false })
-            .act(Action::PortCap { line: Line::Liquid, on: false })
-            .act(Action::Connect { hose: Hose::Low, to: HoseEnd::SuctionPort })
-            .act(Action::Connect { hose: Hose::High, to: HoseEnd::LiquidPort })
-            .act(Action::Purge(Hose::Low))
-            .act(Action::Purge(Hose::High))
-            .run(5.0)
+        self.act(Action::PortCap {
+            line: Line::Suction,
+            on: false,
+        })
+        .act(Action::PortCap {
+            line: Line::Liquid,
+            on: false,
+        })
+        .act(Action::Connect {
+            hose: Hose::Low,
+            to: HoseEnd::SuctionPort,
+        })
+        .act(Action::Connect {
+            hose: Hose::High,
+            to: HoseEnd::LiquidPort,
+        })
+        .act(Action::Purge(Hose::Low))
+        .act(Action::Purge(Hose::High))
+        .run(5.0)
     }
 
     pub fn stem_caps_off(self) -> Self {
-        self.act(Action::StemCap { line: Line::Suction, on: false })
-            .act(Action::StemCap { line: Line::Liquid, on: false })
+        self.act(Action::StemCap {
+            line: Line::Suction,
+            on: false,
+        })
+        .act(Action::StemCap {
+            line: Line::Liquid,
+            on: false,
+        })
     }
 
     pub fn front_seat(self, line: Line) -> Self {
-        self.act(Action::Stem { line, open: Fraction::ZERO })
+        self.act(Action::Stem {
+            line,
+            open: Fraction::ZERO,
+        })
     }
 
     pub fn back_seat(self, line: Line) -> Self {
-        self.act(Action::Stem { line, open: Fraction::ONE })
+        self.act(Action::Stem {
+            line,
+            open: Fraction::ONE,
+        })
     }
 
     pub fn hand_valves(self, open: f64) -> Self {
         let open = Fraction::clamped(open);
-        self.act(Action::HandValve { hose: Hose::Low, open })
-            .act(Action::HandValve { hose: Hose::High, open })
+        self.act(Action::HandValve {
+            hose: Hose::Low,
+            open,
+        })
+        .act(Action::HandValve {
+            hose: Hose::High,
+            open,
+        })
     }
 
     pub fn clamp(self, place: ThermometerPlace) -> Self {
@@ -118,13 +144,19 @@ impl Bench {
     /// Pumps the low side down to about 1 psig, twice, and leaves it isolated and dead.
     #[track_caller]
     pub fn pump_down(self) -> Self {
-        let mut bench = self.stem_caps_off().cool_on().run(600.0).front_seat(Line::Liquid);
+        let mut bench = self
+            .stem_caps_off()
+            .cool_on()
+            .run(600.0)
+            .front_seat(Line::Liquid);
         for round in 0..3 {
             if round > 0 {
                 bench = bench.back_seat(Line::Suction).cool_on();
             }
             bench = bench
-                .run_until("low side at 1 psig", 600.0, |job| psig(job, Reading::LowGauge) < 1.5)
+                .run_until("low side at 1 psig", 600.0, |job| {
+                    psig(job, Reading::LowGauge) < 1.5
+                })
                 .front_seat(Line::Suction)
                 .power_off()
                 .run(180.0);
@@ -155,23 +187,29 @@ impl Bench {
     /// Nitrogen to this pressure through both sides, then the cylinder shut.
     #[track_caller]
     pub fn nitrogen(self, to_psig: f64) -> Self {
-        self.act(Action::Connect { hose: Hose::Centre, to: HoseEnd::Nitrogen })
-            .hand_valves(1.0)
-            .act(Action::NitrogenValve(true))
-            .act(Action::SetRegulator(GaugePressure::from_psig(to_psig)))
-            .run_until("nitrogen in", 600.0, |job| {
-                psig(job, Reading::LowGauge) > 0.97 * to_psig
-            })
-            .run(30.0)
-            .act(Action::NitrogenValve(false))
-            .act(Action::SetRegulator(GaugePressure::from_psig(0.0)))
+        self.act(Action::Connect {
+            hose: Hose::Centre,
+            to: HoseEnd::Nitrogen,
+        })
+        .hand_valves(1.0)
+        .act(Action::NitrogenValve(true))
+        .act(Action::SetRegulator(GaugePressure::from_psig(to_psig)))
+        .run_until("nitrogen in", 600.0, |job| {
+            psig(job, Reading::LowGauge) > 0.97 * to_psig
+        })
+        .run(30.0)
+        .act(Action::NitrogenValve(false))
+        .act(Action::SetRegulator(GaugePressure::from_psig(0.0)))
     }
 
     /// Lets what is in the line set out through the centre hose.
     #[track_caller]
     pub fn release(self) -> Self {
         self.act(Action::TakeOff(Hose::Centre))
-            .act(Action::Connect { hose: Hose::Centre, to: HoseEnd::OpenAir })
+            .act(Action::Connect {
+                hose: Hose::Centre,
+                to: HoseEnd::OpenAir,
+            })
             .hand_valves(1.0)
             .run_until("released", 900.0, |job| psig(job, Reading::LowGauge) < 1.5)
             .hand_valves(0.0)
@@ -180,11 +218,14 @@ impl Bench {
 
     /// The pump on the centre hose, running, the micron gauge somewhere.
     pub fn start_pump(self, gauge: GaugePlace) -> Self {
-        self.act(Action::Connect { hose: Hose::Centre, to: HoseEnd::VacuumPump })
-            .act(Action::MicronGauge(gauge))
-            .hand_valves(1.0)
-            .act(Action::PumpIsolation(true))
-            .act(Action::Pump(true))
+        self.act(Action::Connect {
+            hose: Hose::Centre,
+            to: HoseEnd::VacuumPump,
+        })
+        .act(Action::MicronGauge(gauge))
+        .hand_valves(1.0)
+        .act(Action::PumpIsolation(true))
+        .act(Action::Pump(true))
     }
 
     /// Pump and hoses shut off, the micron gauge put away.
@@ -197,10 +238,13 @@ impl Bench {
 
     /// The charge back into the line set, liquid first.
     pub fn let_back(self) -> Self {
-        self.act(Action::Stem { line: Line::Liquid, open: Fraction::clamped(0.1) })
-            .run(60.0)
-            .back_seat(Line::Liquid)
-            .back_seat(Line::Suction)
+        self.act(Action::Stem {
+            line: Line::Liquid,
+            open: Fraction::clamped(0.1),
+        })
+        .run(60.0)
+        .back_seat(Line::Liquid)
+        .back_seat(Line::Suction)
     }
 
     pub fn truth(&self) -> Truth {
@@ -209,12 +253,21 @@ impl Bench {
 
     /// The sizes of the findings of a kind, together.
     pub fn found(&self, kind: FindingKind) -> f64 {
-        self.job.findings().iter().filter(|f| f.kind == kind).map(|f| f.size).sum()
+        self.job
+            .findings()
+            .iter()
+            .filter(|f| f.kind == kind)
+            .map(|f| f.size)
+            .sum()
     }
 
     /// How many findings of a kind there are.
     pub fn count(&self, kind: FindingKind) -> usize {
-        self.job.findings().iter().filter(|f| f.kind == kind).count()
+        self.job
+            .findings()
+            .iter()
+            .filter(|f| f.kind == kind)
+            .count()
     }
 
     pub fn sniff(self, spot: Spot) -> Self {
@@ -237,7 +290,9 @@ pub fn shows(job: &Job, reading: Reading) -> f64 {
 
 /// What a gauge shows, psig; infinite beyond its scale.
 pub fn psig(job: &Job, reading: Reading) -> f64 {
-    job.reading(reading).quantity().map_or(f64::INFINITY, |q| q.si / PSI)
+    job.reading(reading)
+        .quantity()
+        .map_or(f64::INFINITY, |q| q.si / PSI)
 }
 
 /// What the micron gauge shows; infinite when it is over range.

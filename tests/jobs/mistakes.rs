@@ -13,7 +13,10 @@ const GRAM: f64 = 1e-3;
 
 /// A sound unit, hooked up, pumped down and locked out.
 fn pumped_down() -> Bench {
-    Bench::sound("clogged_drier").protected().hook_up().pump_down()
+    Bench::sound("clogged_drier")
+        .protected()
+        .hook_up()
+        .pump_down()
 }
 
 /// The same with a new drier.
@@ -23,20 +26,32 @@ fn with_new_drier() -> Bench {
 
 /// The same, evacuated for long enough to be dry, from the suction port's core tool.
 fn evacuated(bench: Bench, minutes: f64) -> Bench {
-    bench.start_pump(GaugePlace::Manifold).run(60.0 * minutes).end_evacuation()
+    bench
+        .start_pump(GaugePlace::Manifold)
+        .run(60.0 * minutes)
+        .end_evacuation()
 }
 
 #[test]
 fn opening_at_pressure_releases_what_the_circuit_loses() {
-    let bench = Bench::sound("clogged_drier").protected().hook_up().lock_out();
+    let bench = Bench::sound("clogged_drier")
+        .protected()
+        .hook_up()
+        .lock_out();
     let (before, purged) = (bench.truth(), bench.found(FindingKind::Released));
     let bench = bench.act(Action::Loosen(Joint::DrierInlet)).run(60.0);
     let after = bench.truth();
     let released = bench.found(FindingKind::Released) - purged;
-    assert!(released > 50.0 * GRAM, "a cracked flare at standing pressure lets {released} kg out");
+    assert!(
+        released > 50.0 * GRAM,
+        "a cracked flare at standing pressure lets {released} kg out"
+    );
     let hoses = 30.0 * GRAM;
     let lost = before.charge - after.charge;
-    assert!((lost - released).abs() < hoses, "the unit lost {lost}, the finding says {released}");
+    assert!(
+        (lost - released).abs() < hoses,
+        "the unit lost {lost}, the finding says {released}"
+    );
     assert!((after.refrigerant_released - before.refrigerant_released - released).abs() < GRAM);
     assert!(bench.found(FindingKind::OpenedUnderPressure) > 0.0);
 }
@@ -50,14 +65,19 @@ fn a_suction_valve_left_open_after_the_pump_down_lets_the_charge_back() {
         .cool_on()
         .run(600.0)
         .front_seat(Line::Liquid)
-        .run_until("pumped down", 300.0, |job| psig(job, Reading::LowGauge) < 1.5)
+        .run_until("pumped down", 300.0, |job| {
+            psig(job, Reading::LowGauge) < 1.5
+        })
         .power_off()
         .lock_out()
         .run(600.0);
     // What the oil and the shell give off comes up into the line set, and the joint meets it.
     let pressure = psig(&bench.job, Reading::LowGauge);
     let bench = bench.act(Action::Loosen(Joint::DrierInlet)).run(60.0);
-    assert!(pressure > 8.0, "the low side came up to {pressure} psig only");
+    assert!(
+        pressure > 8.0,
+        "the low side came up to {pressure} psig only"
+    );
     assert!(bench.found(FindingKind::OpenedUnderPressure) > 0.0);
     assert!(bench.found(FindingKind::Released) > 1.0 * GRAM);
 }
@@ -78,9 +98,17 @@ fn pumping_into_a_vacuum_and_opening_draws_air_in() {
     assert!(bench.found(FindingKind::RanInVacuum) > 2.0);
     let before = bench.truth().air;
     let bench = bench.act(Action::Loosen(Joint::DrierInlet)).run(120.0);
-    assert!(bench.truth().air > before + 1.0 * GRAM, "air {} kg", bench.truth().air);
+    assert!(
+        bench.truth().air > before + 1.0 * GRAM,
+        "air {} kg",
+        bench.truth().air
+    );
     let drawn = bench.found(FindingKind::AirDrawnIn);
-    assert!(drawn > 1.0 * GRAM, "drawn in {drawn} of {} kg", bench.truth().air);
+    assert!(
+        drawn > 1.0 * GRAM,
+        "drawn in {drawn} of {} kg",
+        bench.truth().air
+    );
 }
 
 /// A flare short of its torque, under nitrogen with or without a trace of refrigerant.
@@ -91,9 +119,14 @@ fn loose_flare_under_nitrogen(with_trace: bool) -> Bench {
     if with_trace {
         bench = bench
             .act(Action::TakeOff(Hose::Centre))
-            .act(Action::Connect { hose: Hose::Centre, to: HoseEnd::RefrigerantCylinder })
+            .act(Action::Connect {
+                hose: Hose::Centre,
+                to: HoseEnd::RefrigerantCylinder,
+            })
             .hand_valves(1.0)
-            .act(Action::CylinderValve(coldbench::units::Fraction::clamped(0.2)))
+            .act(Action::CylinderValve(coldbench::units::Fraction::clamped(
+                0.2,
+            )))
             .run_until("a trace", 300.0, |job| psig(job, Reading::LowGauge) > 8.0)
             .act(Action::CylinderValve(coldbench::units::Fraction::ZERO))
             .run(5.0);
@@ -104,7 +137,10 @@ fn loose_flare_under_nitrogen(with_trace: bool) -> Bench {
 #[test]
 fn nitrogen_without_trace_gas_leaves_the_detector_silent_but_bubbles_show() {
     let spot = Spot::Joint(Joint::DrierOutlet);
-    let bench = loose_flare_under_nitrogen(false).sniff(spot).act(Action::Wet(spot)).run(30.0);
+    let bench = loose_flare_under_nitrogen(false)
+        .sniff(spot)
+        .act(Action::Wet(spot))
+        .run(30.0);
     assert_eq!(bench.shows(Reading::Detector), 0.0);
     assert!(bench.shows(Reading::Bubbles(spot)) > 0.1);
 }
@@ -113,10 +149,21 @@ fn nitrogen_without_trace_gas_leaves_the_detector_silent_but_bubbles_show() {
 fn a_flare_short_of_its_torque_weeps_is_found_and_is_tight_when_retorqued() {
     let spot = Spot::Joint(Joint::DrierOutlet);
     let bench = loose_flare_under_nitrogen(true).sniff(spot);
-    assert!(bench.shows(Reading::Detector) > 0.1, "detector {}", bench.shows(Reading::Detector));
+    assert!(
+        bench.shows(Reading::Detector) > 0.1,
+        "detector {}",
+        bench.shows(Reading::Detector)
+    );
     let sound = bench.sniff(Spot::Joint(Joint::DrierInlet)).run(20.0);
-    assert_eq!(sound.shows(Reading::Detector), 0.0, "a sound flare beside it is silent");
-    let bench = sound.release().make_up(Joint::DrierOutlet, 37.0).nitrogen(100.0);
+    assert_eq!(
+        sound.shows(Reading::Detector),
+        0.0,
+        "a sound flare beside it is silent"
+    );
+    let bench = sound
+        .release()
+        .make_up(Joint::DrierOutlet, 37.0)
+        .nitrogen(100.0);
     let start = psig(&bench.job, Reading::LowGauge);
     let bench = bench.act(Action::Wet(spot)).run(600.0);
     assert_eq!(bench.shows(Reading::Bubbles(spot)), 0.0);
@@ -135,7 +182,10 @@ fn a_regulator_set_above_the_nameplate_strains_the_low_side() {
 fn without_a_regulator_the_cylinder_is_on_the_coil() {
     let bench = with_new_drier()
         .act(Action::Regulator(false))
-        .act(Action::Connect { hose: Hose::Centre, to: HoseEnd::Nitrogen })
+        .act(Action::Connect {
+            hose: Hose::Centre,
+            to: HoseEnd::Nitrogen,
+        })
         .hand_valves(1.0)
         .act(Action::NitrogenValve(true))
         .run(60.0);
@@ -147,9 +197,16 @@ fn without_a_regulator_the_cylinder_is_on_the_coil() {
 /// Head pressure of the running unit, and its air, after the repair with so many minutes of pump.
 fn run_after(minutes: f64) -> (f64, f64) {
     let bench = with_new_drier().nitrogen(100.0).release();
-    let bench = if minutes > 0.0 { evacuated(bench, minutes) } else { bench };
+    let bench = if minutes > 0.0 {
+        evacuated(bench, minutes)
+    } else {
+        bench
+    };
     let bench = bench.let_back().power_back().cool_on().run(1500.0);
-    (psig(&bench.job, Reading::HighGauge), bench.truth().permanent_gas)
+    (
+        psig(&bench.job, Reading::HighGauge),
+        bench.truth().permanent_gas,
+    )
 }
 
 #[test]
@@ -159,7 +216,10 @@ fn without_evacuation_the_air_stands_on_the_head_pressure() {
     assert!(gas > 5.0 * GRAM, "air left inside: {gas} kg");
     assert!(clean_gas < 0.5 * GRAM, "after evacuation: {clean_gas} kg");
     // Dalton: the air's own pressure in the condenser's gas space is the least it can add.
-    assert!(head > clean_head + 10.0, "head {head} against {clean_head} psig");
+    assert!(
+        head > clean_head + 10.0,
+        "head {head} against {clean_head} psig"
+    );
 }
 
 #[test]
@@ -183,24 +243,36 @@ fn a_stop_at_2000_microns_leaves_the_moisture_of_a_drier_that_stood_open() {
     };
     let (quick, _) = open_for(60.0);
     let (long, water) = open_for(2.0 * 3600.0);
-    assert!(long > quick + 500.0, "decay to {long} after hours open, {quick} after a minute");
+    assert!(
+        long > quick + 500.0,
+        "decay to {long} after hours open, {quick} after a minute"
+    );
     assert!(water > 0.01 * GRAM);
 }
 
 #[test]
 fn the_gauge_at_the_pump_reads_the_pump_and_not_the_system() {
-    let bench = with_new_drier()
-        .start_pump(GaugePlace::Pump)
-        .run_until("500 microns at the pump", 3600.0, |job| microns(job) < 500.0);
+    let bench = with_new_drier().start_pump(GaugePlace::Pump).run_until(
+        "500 microns at the pump",
+        3600.0,
+        |job| microns(job) < 500.0,
+    );
     let inside = bench.truth().line_set_pressure / MICRON;
-    assert!(inside > 1000.0, "inside {inside} microns, the gauge {}", microns(&bench.job));
+    assert!(
+        inside > 1000.0,
+        "inside {inside} microns, the gauge {}",
+        microns(&bench.job)
+    );
 }
 
 #[test]
 fn a_liquid_valve_opened_before_the_line_set_is_tight_loses_the_charge() {
     let bench = pumped_down()
         .act(Action::TakeApart(Joint::DrierInlet))
-        .act(Action::Stem { line: Line::Liquid, open: coldbench::units::Fraction::clamped(0.2) })
+        .act(Action::Stem {
+            line: Line::Liquid,
+            open: coldbench::units::Fraction::clamped(0.2),
+        })
         .run(60.0);
     assert!(bench.found(FindingKind::Released) > 200.0 * GRAM);
     assert!(bench.truth().charge < 0.95 * bench.truth().nominal_charge);
@@ -216,14 +288,25 @@ fn a_drier_fitted_backwards_is_a_restriction() {
             .act(Action::Clamp(ThermometerPlace::AfterDrier))
             .cool_on()
             .run(1200.0);
-        let drop = shows(&bench.job, Reading::Thermometer(ThermometerPlace::LiquidLine))
-            - shows(&bench.job, Reading::Thermometer(ThermometerPlace::AfterDrier));
+        let drop = shows(
+            &bench.job,
+            Reading::Thermometer(ThermometerPlace::LiquidLine),
+        ) - shows(
+            &bench.job,
+            Reading::Thermometer(ThermometerPlace::AfterDrier),
+        );
         (psig(&bench.job, Reading::LowGauge), drop * 1.8, bench)
     };
     let (right, right_drop, _) = run(Arrow::TowardMetering);
     let (wrong, wrong_drop, bench) = run(Arrow::TowardOutdoor);
-    assert!(wrong < right - 3.0, "suction {wrong} psig backwards, {right} the right way");
-    assert!(wrong_drop > right_drop + 2.0, "drop {wrong_drop} °F against {right_drop}");
+    assert!(
+        wrong < right - 3.0,
+        "suction {wrong} psig backwards, {right} the right way"
+    );
+    assert!(
+        wrong_drop > right_drop + 2.0,
+        "drop {wrong_drop} °F against {right_drop}"
+    );
     let bench = bench.act(Action::HandBack);
     assert_eq!(bench.count(FindingKind::DrierBackwards), 1);
 }
@@ -240,13 +323,21 @@ fn a_compressor_energised_in_deep_vacuum_is_ruined() {
     assert_eq!(bench.count(FindingKind::EnergisedInDeepVacuum), 1);
     assert!(bench.job.electrics().motor_ruined);
     let bench = bench.act(Action::ClampMeter(true)).run(5.0);
-    assert!(bench.shows(Reading::CompressorAmps) > 50.0, "it draws locked-rotor amps");
+    assert!(
+        bench.shows(Reading::CompressorAmps) > 50.0,
+        "it draws locked-rotor amps"
+    );
 }
 
 #[test]
 fn a_micron_gauge_left_in_is_ruined_when_the_charge_comes_back() {
-    let bench = with_new_drier().start_pump(GaugePlace::Manifold).run(1800.0);
-    let bench = bench.act(Action::PumpIsolation(false)).back_seat(Line::Liquid).run(60.0);
+    let bench = with_new_drier()
+        .start_pump(GaugePlace::Manifold)
+        .run(1800.0);
+    let bench = bench
+        .act(Action::PumpIsolation(false))
+        .back_seat(Line::Liquid)
+        .run(60.0);
     assert!(bench.found(FindingKind::MicronGaugeOverPressured) > 0.0);
     assert!(bench.job.reading(Reading::Microns).quantity().is_none());
 }
@@ -286,10 +377,22 @@ fn the_sheet_keeps_what_the_instruments_gave_beside_what_was_written() {
         .clamp(ThermometerPlace::SuctionLine)
         .cool_on()
         .run(900.0);
-    let right = bench.job.instruments_for(SheetField::Superheat).expect("both are read").si * 1.8;
+    let right = bench
+        .job
+        .instruments_for(SheetField::Superheat)
+        .expect("both are read")
+        .si
+        * 1.8;
     let wrong = Level::FahrenheitDegrees(right + 9.0);
-    let bench = bench.act(Action::Write { field: SheetField::Superheat, value: wrong });
-    let entry = bench.job.sheet().entry(SheetField::Superheat).expect("it was written");
+    let bench = bench.act(Action::Write {
+        field: SheetField::Superheat,
+        value: wrong,
+    });
+    let entry = bench
+        .job
+        .sheet()
+        .entry(SheetField::Superheat)
+        .expect("it was written");
     let instruments = entry.instruments.expect("the instruments gave it").si * 1.8;
     assert!((instruments - right).abs() < 1e-9);
     assert!((entry.value.quantity().si * 1.8 - right - 9.0).abs() < 1e-9);

@@ -25,11 +25,17 @@ impl Job {
             }
             DisconnectMove::Insert => {
                 require(!electrics.disconnect_in, "The disconnect is in already.")?;
-                require(!electrics.locked, "Lock and tag are on it: take them off first.")?;
+                require(
+                    !electrics.locked,
+                    "Lock and tag are on it: take them off first.",
+                )?;
                 electrics.disconnect_in = true;
             }
             DisconnectMove::LockAndTag => {
-                require(!electrics.disconnect_in, "Pull the disconnect before you lock it.")?;
+                require(
+                    !electrics.disconnect_in,
+                    "Pull the disconnect before you lock it.",
+                )?;
                 require(!electrics.locked, "Lock and tag are on it already.")?;
                 electrics.locked = true;
             }

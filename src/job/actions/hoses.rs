@@ -73,7 +73,9 @@ impl Job {
             Hose::Low => self.kit.manifold.low_valve = open,
             Hose::High => self.kit.manifold.high_valve = open,
             Hose::Centre => {
-                return Err(Refusal::because("The centre of the manifold has no hand valve."));
+                return Err(Refusal::because(
+                    "The centre of the manifold has no hand valve.",
+                ));
             }
         }
         Ok(())

@@ -33,14 +33,20 @@ impl Job {
 
     pub(super) fn plug(&mut self, joint: Joint) -> Result<(), Refusal> {
         let state = self.fittings.joint_mut(joint);
-        require(state.made == Made::Apart, "Only a joint that is apart can be plugged.")?;
+        require(
+            state.made == Made::Apart,
+            "Only a joint that is apart can be plugged.",
+        )?;
         state.made = Made::Plugged;
         Ok(())
     }
 
     pub(super) fn renew_flare(&mut self, joint: Joint) -> Result<(), Refusal> {
         let state = self.fittings.joint_mut(joint);
-        require(state.is_parted(), "Take the joint apart before you make a new flare.")?;
+        require(
+            state.is_parted(),
+            "Take the joint apart before you make a new flare.",
+        )?;
         state.renew();
         Ok(())
     }
@@ -59,7 +65,8 @@ impl Job {
         let was_split = state.split;
         state.make_up(torque);
         if state.split && !was_split {
-            self.watch.note(self.tick, FindingKind::OverTightened, joint.label(), 1.0);
+            self.watch
+                .note(self.tick, FindingKind::OverTightened, joint.label(), 1.0);
         }
         self.hands_on_circuit(joint.label());
         Ok(())
@@ -82,7 +89,10 @@ impl Job {
     }
 
     pub(super) fn take_out_drier(&mut self) -> Result<(), Refusal> {
-        require(self.fittings.drier.fitted.is_some(), "There is no drier in place.")?;
+        require(
+            self.fittings.drier.fitted.is_some(),
+            "There is no drier in place.",
+        )?;
         self.require_drier_free()?;
         self.hands_in_unit("drier");
         self.fittings.drier.fitted = None;
@@ -91,7 +101,10 @@ impl Job {
     }
 
     pub(super) fn fit_drier(&mut self, arrow: Arrow) -> Result<(), Refusal> {
-        require(self.fittings.drier.fitted.is_none(), "Take the old drier out first.")?;
+        require(
+            self.fittings.drier.fitted.is_none(),
+            "Take the old drier out first.",
+        )?;
         self.require_drier_free()?;
         self.hands_in_unit("drier");
         self.fittings.drier.fit_new(arrow);
@@ -125,7 +138,12 @@ impl Job {
         self.hands_in_unit(joint.label());
         let gauge = self.pressure_behind(Spot::Joint(joint)) - ATMOSPHERE;
         if gauge > PRESSURE {
-            self.watch.note(self.tick, FindingKind::OpenedUnderPressure, joint.label(), gauge);
+            self.watch.note(
+                self.tick,
+                FindingKind::OpenedUnderPressure,
+                joint.label(),
+                gauge,
+            );
         }
     }
 }

@@ -1,6 +1,11 @@
 //! What each action does. An action checks first and changes after, so a refused one changes
 //! nothing; a foolish one is done, with its consequences.
 
+#![expect(
+    clippy::unnecessary_wraps,
+    reason = "every action answers alike, also one never refused"
+)]
+
 mod cylinders;
 mod electric;
 mod hoses;
@@ -15,7 +20,11 @@ use crate::words::{Action, FindingKind};
 
 /// Refuses unless something is so.
 fn require(so: bool, why: &str) -> Result<(), Refusal> {
-    if so { Ok(()) } else { Err(Refusal::because(why)) }
+    if so {
+        Ok(())
+    } else {
+        Err(Refusal::because(why))
+    }
 }
 
 impl Job {
@@ -75,7 +84,8 @@ impl Job {
     /// Notes work on the circuit that is done without glasses and gloves.
     fn hands_on_circuit(&mut self, place: &'static str) {
         if !self.kit.protection_on {
-            self.watch.note(self.tick, FindingKind::Unprotected, place, 1.0);
+            self.watch
+                .note(self.tick, FindingKind::Unprotected, place, 1.0);
         }
     }
 
@@ -83,7 +93,8 @@ impl Job {
     fn hands_in_unit(&mut self, place: &'static str) {
         self.hands_on_circuit(place);
         if !self.electrics.locked {
-            self.watch.note(self.tick, FindingKind::WorkedLive, place, 1.0);
+            self.watch
+                .note(self.tick, FindingKind::WorkedLive, place, 1.0);
         }
     }
 }

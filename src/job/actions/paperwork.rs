@@ -14,7 +14,11 @@ impl Job {
         )?;
         require(quantity.si.is_finite(), "Write a number.")?;
         let instruments = self.instruments_for(field);
-        let entry = Entry { tick: self.tick, value, instruments };
+        let entry = Entry {
+            tick: self.tick,
+            value,
+            instruments,
+        };
         self.sheet.entries.insert(field, entry);
         Ok(())
     }
@@ -36,11 +40,13 @@ impl Job {
         for joint in Joint::ALL {
             let shortfall = self.fittings.joint(joint).shortfall();
             if shortfall > 0.0 {
-                self.watch.note(tick, FindingKind::JointLeftLoose, joint.label(), shortfall);
+                self.watch
+                    .note(tick, FindingKind::JointLeftLoose, joint.label(), shortfall);
             }
         }
         if self.fittings.drier.fitted == Some(Arrow::TowardOutdoor) {
-            self.watch.note(tick, FindingKind::DrierBackwards, "drier", 1.0);
+            self.watch
+                .note(tick, FindingKind::DrierBackwards, "drier", 1.0);
         }
         for line in Line::ALL {
             let valve = self.fittings.valve(line);
@@ -56,7 +62,8 @@ impl Job {
                     Line::Liquid => "liquid service valve",
                     Line::Suction => "suction service valve",
                 };
-                self.watch.note(tick, FindingKind::ValveLeftShut, label, 1.0);
+                self.watch
+                    .note(tick, FindingKind::ValveLeftShut, label, 1.0);
             }
         }
     }
@@ -65,12 +72,16 @@ impl Job {
         let tick = self.tick;
         let manifold = &self.kit.manifold;
         let hoses = [(Hose::Low, "the low hose"), (Hose::High, "the high hose")];
-        let left = hoses.into_iter().filter(|(hose, _)| {
-            manifold.hose(*hose).end.and_then(HoseEnd::port).is_some()
-        });
-        let tools = [(Line::Liquid, "the core tool at the liquid port"),
-            (Line::Suction, "the core tool at the suction port")];
-        let tools = tools.into_iter().filter(|(line, _)| self.fittings.valve(*line).port.tool_on);
+        let left = hoses
+            .into_iter()
+            .filter(|(hose, _)| manifold.hose(*hose).end.and_then(HoseEnd::port).is_some());
+        let tools = [
+            (Line::Liquid, "the core tool at the liquid port"),
+            (Line::Suction, "the core tool at the suction port"),
+        ];
+        let tools = tools
+            .into_iter()
+            .filter(|(line, _)| self.fittings.valve(*line).port.tool_on);
         let gauge = matches!(
             self.kit.micron_gauge.place,
             GaugePlace::LiquidPort | GaugePlace::SuctionPort

@@ -23,13 +23,19 @@ impl Job {
     }
 
     pub(super) fn change_pump_oil(&mut self) -> Result<(), Refusal> {
-        require(!self.kit.pump.running, "Stop the pump before you change its oil.")?;
+        require(
+            !self.kit.pump.running,
+            "Stop the pump before you change its oil.",
+        )?;
         self.kit.pump.change_oil();
         Ok(())
     }
 
     pub(super) fn put_micron_gauge(&mut self, place: GaugePlace) -> Result<(), Refusal> {
-        require(self.kit.micron_gauge.place != place, "The micron gauge is there already.")?;
+        require(
+            self.kit.micron_gauge.place != place,
+            "The micron gauge is there already.",
+        )?;
         if let Some(line) = gauge_port(place) {
             require(
                 self.fittings.valve(line).port.tool_on,

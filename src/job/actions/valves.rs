@@ -27,7 +27,10 @@ impl Job {
         require(port.cap_on != on, "The port cap is so already.")?;
         if on {
             require(is_free, "A hose is on the port: take it off first.")?;
-            require(!port.tool_on, "The core tool is on the port: take it off first.")?;
+            require(
+                !port.tool_on,
+                "The core tool is on the port: take it off first.",
+            )?;
         }
         port.cap_on = on;
         self.hands_on_circuit(port_label(line));
@@ -41,7 +44,10 @@ impl Job {
         require(port.tool_on != fitted, "The core tool is so already.")?;
         require(!port.cap_on, "Take the port cap off first.")?;
         require(is_free, "Take the hose off the port first.")?;
-        require(fitted || !gauge_is_here, "The micron gauge is on the tool: take it off first.")?;
+        require(
+            fitted || !gauge_is_here,
+            "The micron gauge is on the tool: take it off first.",
+        )?;
         port.tool_on = fitted;
         port.tool_open = true;
         self.hands_on_circuit(port_label(line));

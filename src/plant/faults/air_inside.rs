@@ -16,5 +16,8 @@ pub(super) const SHEET: FaultSheet = FaultSheet {
 /// Puts air in the condenser, where it gathers.
 pub(super) fn plant(air: Mass, patient: &mut Patient<'_>) {
     let at = patient.plant.node(Place::Condenser);
-    patient.plant.network_mut().add(at, Amounts::air(air.kilograms()));
+    patient
+        .plant
+        .network_mut()
+        .add(at, Amounts::air(air.kilograms()));
 }

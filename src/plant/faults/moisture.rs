@@ -21,7 +21,10 @@ const FILLS_DESICCANT: f64 = 2e-3;
 /// in it for long and holds its share besides.
 pub(super) fn plant(water: Mass, patient: &mut Patient<'_>) {
     let at = patient.plant.node(Place::LiquidLine);
-    patient.plant.network_mut().add(at, Amounts::water(water.kilograms()));
+    patient
+        .plant
+        .network_mut()
+        .add(at, Amounts::water(water.kilograms()));
     let filled = (water.kilograms() / FILLS_DESICCANT).clamp(0.0, 1.0);
     let held = filled * patient.plant.desiccant_capacity();
     patient.plant.set_desiccant_water(held);

@@ -60,8 +60,8 @@ pub struct Restriction {
 
 impl Restriction {
     /// A valve, a port or a hole of `area`, m². Chosen: its wall is 5 mm thick.
-    pub const fn opening(area: f64) -> Self {
-        let diameter = 2.0 * sqrt(area / PI);
+    pub fn opening(area: f64) -> Self {
+        let diameter = 2.0 * (area.max(0.0) / PI).sqrt();
         Self {
             area,
             diameter,
@@ -90,21 +90,6 @@ impl Restriction {
             length: 8e-3,
             loss: 1.5,
         }
-    }
-}
-
-/// Square root for constants, by Newton; exact to the last bits, and only used when a law is set.
-const fn sqrt(value: f64) -> f64 {
-    if value > 0.0 {
-        let mut root = if value < 1.0 { 1.0 } else { value };
-        let mut round = 0;
-        while round < 60 {
-            root = 0.5 * (root + value / root);
-            round += 1;
-        }
-        root
-    } else {
-        0.0
     }
 }
 

@@ -369,6 +369,11 @@ impl Network {
         &self.nodes[usize::from(id.0)]
     }
 
+    /// Quality of the refrigerant that a node's outlets draw, by its own kind of outlet.
+    pub(super) fn drawn(&self, id: NodeId) -> f64 {
+        draw::outlet_of(self.refrigerant, self.node(id)).quality
+    }
+
     /// How many nodes there are.
     pub fn node_count(&self) -> usize {
         self.nodes.len()

@@ -13,7 +13,7 @@ pub enum Draws {
     /// What fills it, as it is.
     #[default]
     Mixed,
-    /// Liquid first, with vapour slipping by: a line that hangs down.
+    /// Both, with the vapour running ahead of the liquid by their slip: a line.
     Settled,
     /// Vapour while there is any.
     Vapour,

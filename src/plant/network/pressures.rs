@@ -131,12 +131,12 @@ impl Step {
                         Some(way) => way == Direction::Forward,
                         None => pa >= pb,
                     };
+                    self.hold(element, j, element.conductor, None);
                     if path.one_way.is_some() {
                         self.kind[j] = Kind::Check;
                     } else {
                         self.mix(network, j);
                     }
-                    self.hold(element, j, element.conductor, None);
                 }
             }
         }
@@ -206,8 +206,12 @@ impl Step {
         let lighter = ((rho_a - rho_b).abs() / (0.5 * (rho_a + rho_b))).min(1.0);
         let high = self.p[element.from].max(self.p[element.to]).max(100.0);
         // Diffusivity of gases, 1e-5 m²/s at one atmosphere (from memory), goes with 1/p.
-        self.exchange[j] = element.conductor.exchange * lighter.sqrt()
+        let still = element.conductor.exchange * lighter.sqrt()
             + element.conductor.diffusive * 1e-5 * 1e5 / high;
+        // A stream through the hole sweeps out what would come against it.
+        let donor = self.donor(element, self.forward[j]);
+        let stream = self.flow[j].abs() * donor.per_density;
+        self.exchange[j] = (still - 0.2 * stream).max(0.0);
     }
 
     /// Solves for the pressures until the set of elements agrees with the answer.

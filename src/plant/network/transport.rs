@@ -8,8 +8,8 @@ use super::node::Phase;
 use super::pressures::Step;
 use super::{Drive, Element, Law, MAX_ELEMENTS, MAX_NODES, Network};
 
-/// Less of a gas than this is none, mol: some hundred million molecules.
-const TRACE: f64 = 1e-15;
+/// Less of a gas than this is none, mol: far less than one molecule.
+const TRACE: f64 = 1e-30;
 
 /// What leaves each donor per second and per unit in it, by element, 1/kg.
 struct Rates {

@@ -1,0 +1,52 @@
+//! Hoses and hand valves of the manifold.
+
+use super::act;
+use crate::gui::part::end_label;
+use crate::gui::view::View;
+use crate::gui::widgets::{Setting, choice, setting};
+use crate::kit::{Hose, HoseEnd};
+use crate::units::Fraction;
+use crate::words::Action;
+use eframe::egui::Ui;
+
+/// A hose: where its end goes, purging it, taking it off.
+pub fn hose(ui: &mut Ui, view: &View, hose: Hose, actions: &mut Vec<Action>) {
+    let state = view.hose(hose);
+    let name = |end| end_label(Some(end));
+    if let Some(to) = choice(ui, "put its end", state.end, HoseEnd::ALL, name) {
+        actions.push(Action::Connect { hose, to });
+    }
+    if state.end.is_some() {
+        act(ui, "Purge the hose", Action::Purge(hose), actions);
+        ui.weak(if state.purged {
+            "Purged since it was put on."
+        } else {
+            "Not purged yet."
+        });
+        act(ui, "Take the hose off", Action::TakeOff(hose), actions);
+    }
+}
+
+/// A hand valve.
+pub fn hand_valve(ui: &mut Ui, view: &View, hose: Hose, actions: &mut Vec<Action>) {
+    let open = view.hand_valve(hose).unwrap_or(0.0);
+    let turn_to = |percent: f64| Action::HandValve {
+        hose,
+        open: Fraction::clamped(percent / 100.0),
+    };
+    ui.horizontal_wrapped(|ui| {
+        act(ui, "Shut the valve", turn_to(0.0), actions);
+        act(ui, "Crack the valve", turn_to(5.0), actions);
+        act(ui, "Open the valve", turn_to(100.0), actions);
+    });
+    let what = Setting {
+        label: "hand valve open",
+        value: open * 100.0,
+        range: 0.0..=100.0,
+        step: 5.0,
+        unit: " %",
+    };
+    if let Some(percent) = setting(ui, what) {
+        actions.push(turn_to(percent));
+    }
+}

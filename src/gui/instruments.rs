@@ -1,0 +1,220 @@
+//! The instruments: what they show, large enough to be read from afar.
+
+use super::part::place_label;
+use super::site::{hose_colour, hose_letter};
+use super::system::System;
+use super::theme::Palette;
+use super::view::View;
+use super::widgets::{Dial, bar, dial, display};
+use crate::kit::{Hose, ThermometerPlace};
+use crate::units::{ATMOSPHERE, GaugePressure, PSI, Temperature};
+use crate::words::{Dimension, Reading, Shown};
+use eframe::egui::{Ui, vec2};
+
+/// Shows the two gauges, the micron display and the small displays beside them.
+pub fn instruments_ui(ui: &mut Ui, view: &View) {
+    let height = ui.available_height();
+    ui.horizontal_top(|ui| {
+        ui.spacing_mut().item_spacing = vec2(6.0, 4.0);
+        gauge(ui, view, Hose::Low, Reading::LowGauge, height);
+        gauge(ui, view, Hose::High, Reading::HighGauge, height);
+        ui.vertical(|ui| electronic(ui, view, 168.0, height));
+        ui.vertical(|ui| thermometers(ui, view, 128.0, height));
+    });
+}
+
+fn gauge(ui: &mut Ui, view: &View, hose: Hose, face: Reading, diameter: f32) {
+    let palette = Palette::of(ui);
+    let Some((needle, least, most)) = view.needle(face) else {
+        return;
+    };
+    let (name, vacuum) = match hose {
+        Hose::High => ("high gauge", "psig"),
+        _ => ("low gauge", "psig, in Hg below 0"),
+    };
+    let unit = match view.system() {
+        System::InchPound => vacuum,
+        System::Metric => "kPa gauge",
+    };
+    let saturation = view.reads.scale.map_or(String::new(), |refrigerant| {
+        let degrees = view.system().unit(Dimension::Temperature);
+        format!("{degrees} sat. {}", refrigerant.name())
+    });
+    let shown = view.reading(face);
+    let dial_face = Dial {
+        name,
+        letter: hose_letter(hose),
+        rim: hose_colour(palette, hose),
+        needle,
+        text: pressure_text(view.system(), shown),
+        number: shown
+            .quantity()
+            .map(|q| pressure_number(view.system(), q.si)),
+        scale: pressure_scale(view.system(), least, most),
+        saturation: saturation_scale(view, face, least, most),
+        units: (unit, saturation),
+    };
+    dial(ui, &dial_face, diameter);
+}
+
+/// The figure in the middle of a gauge: below the atmosphere in inches of mercury.
+fn pressure_text(system: System, shown: Shown) -> String {
+    match (shown, system) {
+        (Shown::OverRange, _) => "over".into(),
+        (Shown::Nothing, _) => "no reading".into(),
+        (Shown::Value(q), System::InchPound) if q.si < -0.25 * PSI => {
+            format!(
+                "{:.0} in Hg",
+                GaugePressure::from_pascals(q.si).inches_vacuum()
+            )
+        }
+        (Shown::Value(q), _) => format!("{:.1}", pressure_number(system, q.si) + 0.0),
+    }
+}
+
+fn pressure_number(system: System, pascals: f64) -> f64 {
+    match system {
+        System::InchPound => pascals / PSI,
+        System::Metric => pascals / 1e3,
+    }
+}
+
+/// The marks of a pressure scale from `least` to `most`, Pa gauge. A mark in ten has no figure.
+fn pressure_scale(system: System, least: f64, most: f64) -> Vec<(f64, Option<String>)> {
+    let share = |pascals: f64| (pascals - least) / (most - least);
+    let unit = match system {
+        System::InchPound => PSI,
+        System::Metric => 1e3,
+    };
+    let span = most / unit;
+    let major = [25.0, 50.0, 100.0, 250.0, 500.0, 1000.0]
+        .into_iter()
+        .find(|step| span / step <= 8.0)
+        .unwrap_or(2000.0);
+    let mut marks = Vec::new();
+    let count = (span / major * 5.0).floor() as u32;
+    for i in 0..=count {
+        let value = major / 5.0 * f64::from(i);
+        let figure = (i % 5 == 0).then(|| format!("{value:.0}"));
+        marks.push((share(value * unit), figure));
+    }
+    if least < 0.0 {
+        // The vacuum part: inches of mercury, or the atmosphere's own zero.
+        let (step, figure) = match system {
+            System::InchPound => (10.0 * 3_386.389, "30"),
+            System::Metric => (25e3, "-100"),
+        };
+        let mut below = step;
+        while below < ATMOSPHERE - 0.2 * step {
+            marks.push((share(-below), None));
+            below += step;
+        }
+        // On the high gauge there is no room for its figure.
+        let named = most < 300.0 * PSI;
+        marks.push((0.0, named.then(|| figure.into())));
+    }
+    marks
+}
+
+/// The marks of the saturation scale, thinned where they would crowd. The low gauge is read at the
+/// dew point, the high one at the bubble point.
+fn saturation_scale(
+    view: &View,
+    face: Reading,
+    least: f64,
+    most: f64,
+) -> Vec<(f64, Option<String>)> {
+    let Some(refrigerant) = view.reads.scale else {
+        return Vec::new();
+    };
+    let degrees = match view.system() {
+        System::InchPound => (-40_i32..=160).step_by(10),
+        System::Metric => (-40..=70).step_by(5),
+    };
+    let mut marks = Vec::new();
+    let mut last = -1.0;
+    for figure in degrees {
+        let temperature = match view.system() {
+            System::InchPound => Temperature::from_fahrenheit(f64::from(figure)),
+            System::Metric => Temperature::from_celsius(f64::from(figure)),
+        };
+        let (bubble, dew) = refrigerant.pressure(temperature);
+        let pressure = if face == Reading::LowGauge {
+            dew
+        } else {
+            bubble
+        };
+        let share = (pressure.pascals() - least) / (most - least);
+        if !(0.0..=1.0).contains(&share) {
+            continue;
+        }
+        let room = if figure.abs() >= 100 { 0.075 } else { 0.055 };
+        let named = share - last > room;
+        if named {
+            last = share;
+        }
+        marks.push((share, named.then(|| figure.to_string())));
+    }
+    marks
+}
+
+/// Micron gauge, clamp meter, scale, nitrogen, detector.
+fn electronic(ui: &mut Ui, view: &View, width: f32, height: f32) {
+    let microns = view.reading(Reading::Microns);
+    let number = microns.quantity().map(|q| q.si / crate::units::MICRON);
+    let text = match microns {
+        Shown::Value(_) => number.map_or(String::new(), |n| format!("{n:.0}")),
+        Shown::OverRange => "over range".into(),
+        Shown::Nothing => "no reading".into(),
+    };
+    // What the small ones leave, so that a low window loses size and not a display.
+    let size = (height - 2.0 * 38.0 - 36.0 - 22.0 - 4.0 * 4.0).clamp(18.0, 48.0);
+    display(ui, "microns", &text, number, size, width);
+    let half = 0.5 * (width - 6.0);
+    for pair in [
+        [
+            ("compressor", Reading::CompressorAmps),
+            ("scale", Reading::Scale),
+        ],
+        [
+            ("N₂ outlet", Reading::NitrogenOutlet),
+            ("N₂ cylinder", Reading::NitrogenCylinder),
+        ],
+    ] {
+        ui.horizontal(|ui| {
+            for (name, face) in pair {
+                small(ui, view, name, face, half);
+            }
+        });
+    }
+    let signal = view.reading(Reading::Detector).quantity().map(|q| q.si);
+    bar(ui, "leak detector", signal, width);
+}
+
+fn small(ui: &mut Ui, view: &View, name: &str, face: Reading, width: f32) {
+    let shown = view.reading(face);
+    let number = shown.quantity().map(|q| q.si);
+    let text = match shown {
+        Shown::Nothing => "off".into(),
+        _ => view.system().shown(shown),
+    };
+    display(ui, name, &text, number, 16.0, width);
+}
+
+/// Two columns of thermometers, each with where it is.
+fn thermometers(ui: &mut Ui, view: &View, width: f32, height: f32) {
+    let size = ((height - 3.0 * 4.0) / 4.0 - 22.0).clamp(16.0, 34.0);
+    for row in ThermometerPlace::ALL.chunks(2) {
+        ui.horizontal(|ui| {
+            for &place in row {
+                let shown = view.reading(Reading::Thermometer(place));
+                let text = match shown {
+                    Shown::Nothing => "none".into(),
+                    _ => view.system().shown(shown),
+                };
+                let number = shown.quantity().map(|q| q.si);
+                display(ui, place_label(place), &text, number, size, width);
+            }
+        });
+    }
+}

@@ -1,0 +1,57 @@
+//! The window: one file per panel, `widgets/`, `site/`, `hands/`, theme.
+//!
+//! A panel is a free function that reads a [`view::View`] and pushes actions. The view shows only
+//! what a person at the unit can see; the actions go through the door of a session, which records
+//! them. Time on the wall only decides how many ticks run.
+
+mod app;
+mod cautions;
+mod chart;
+mod clock;
+mod end;
+mod hands;
+mod instruments;
+mod no_window;
+mod pace;
+mod part;
+mod practise;
+mod scene;
+mod session;
+mod sheet;
+mod site;
+mod start;
+mod system;
+mod theme;
+mod view;
+mod widgets;
+
+pub use app::App;
+pub use no_window::NoWindow;
+pub use part::Part;
+pub use session::{Kept, Opener, Session, record_attempts};
+pub use sheet::{fault_label, field_label};
+
+use crate::scenario::{Scenario, shipped_names};
+use eframe::egui::ViewportBuilder;
+
+/// Opens the window on the scenarios that come with the program and stays in it until it is
+/// closed.
+pub fn run() -> Result<(), NoWindow> {
+    no_window::guard(|| {
+        let viewport = ViewportBuilder::default()
+            .with_title("Coldbench")
+            .with_inner_size([1360.0, 860.0])
+            .with_min_inner_size([900.0, 600.0]);
+        let options = eframe::NativeOptions {
+            viewport,
+            ..Default::default()
+        };
+        let begin: eframe::AppCreator<'_> = Box::new(|cc| {
+            no_window::is_up();
+            App::dress(&cc.egui_ctx);
+            let scenarios = shipped_names().filter_map(Scenario::shipped).collect();
+            Ok(Box::new(App::new(scenarios, record_attempts())))
+        });
+        eframe::run_native("coldbench", options, begin)
+    })
+}

@@ -1,0 +1,99 @@
+//! The clock driver: it decides how many ticks of the job run in a frame. It is the only place
+//! where the time on the wall meets the time of the job.
+
+use crate::job::TICKS_PER_SECOND;
+use std::time::Duration;
+
+/// How fast the job runs against the wall clock.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Rate {
+    /// It stands still.
+    Paused,
+    /// So many times as fast.
+    Times(u32),
+}
+
+impl Rate {
+    /// The rates offered.
+    pub const ALL: [Self; 5] = [
+        Self::Paused,
+        Self::Times(1),
+        Self::Times(4),
+        Self::Times(15),
+        Self::Times(60),
+    ];
+}
+
+/// The driver with what is left over from the last frame.
+#[derive(Debug)]
+pub struct Pace {
+    /// The rate in force.
+    pub rate: Rate,
+    owed: f64,
+}
+
+/// A frame that took longer than this, s, does not make the job jump.
+const LONGEST_FRAME: f64 = 0.25;
+
+/// No frame runs more ticks than this, so that the window answers however dear a tick is.
+const MOST_TICKS: u64 = 150;
+
+impl Pace {
+    /// Standing still.
+    pub const fn paused() -> Self {
+        Self {
+            rate: Rate::Paused,
+            owed: 0.0,
+        }
+    }
+
+    /// The ticks to run for a frame that took `elapsed` seconds.
+    pub fn ticks(&mut self, elapsed: f64) -> u64 {
+        let Rate::Times(times) = self.rate else {
+            self.owed = 0.0;
+            return 0;
+        };
+        let elapsed = elapsed.clamp(0.0, LONGEST_FRAME);
+        self.owed += elapsed * f64::from(times) * TICKS_PER_SECOND as f64;
+        let whole = (self.owed.floor() as u64).min(MOST_TICKS);
+        // What is over the cap is dropped: the job then runs slower than asked, never in bursts.
+        self.owed = (self.owed - whole as f64).min(1.0);
+        whole
+    }
+
+    /// When the window must be painted again; `None` while nothing moves.
+    pub const fn next_frame(&self) -> Option<Duration> {
+        match self.rate {
+            Rate::Paused => None,
+            Rate::Times(1) => Some(Duration::from_millis(100)),
+            Rate::Times(_) => Some(Duration::from_millis(50)),
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::{MOST_TICKS, Pace, Rate};
+
+    #[test]
+    fn a_second_at_four_times_is_forty_ticks_however_it_is_cut_into_frames() {
+        for frames in [10, 30, 50] {
+            let mut pace = Pace::paused();
+            pace.rate = Rate::Times(4);
+            let ticks: u64 = (0..frames)
+                .map(|_| pace.ticks(1.0 / f64::from(frames)))
+                .sum();
+            assert!((39..=40).contains(&ticks), "{frames} frames: {ticks}");
+        }
+    }
+
+    #[test]
+    fn a_paused_job_stands_still_and_a_long_frame_is_cut() {
+        let mut pace = Pace::paused();
+        assert_eq!(pace.ticks(10.0), 0);
+        assert_eq!(pace.next_frame(), None);
+        pace.rate = Rate::Times(60);
+        assert_eq!(pace.ticks(1e9), MOST_TICKS);
+        assert!(pace.ticks(0.0) <= 1);
+    }
+}
