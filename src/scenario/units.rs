@@ -3,10 +3,16 @@
 use crate::plant::Unit;
 
 /// Each unit's name and the text of its file.
-const SHIPPED: [(&str, &str); 1] = [(
-    "r22_3ton_orifice",
-    include_str!("../../assets/units/r22_3ton_orifice.ron"),
-)];
+const SHIPPED: [(&str, &str); 2] = [
+    (
+        "r22_3ton_orifice",
+        include_str!("../../assets/units/r22_3ton_orifice.ron"),
+    ),
+    (
+        "r410a_3ton_valve",
+        include_str!("../../assets/units/r410a_3ton_valve.ron"),
+    ),
+];
 
 /// The text of a unit's file.
 pub(super) fn unit_text(name: &str) -> Option<&'static str> {
