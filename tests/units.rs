@@ -1,7 +1,8 @@
 //! The units that come with the program: each runs at its rating points as such a unit does.
 
+use coldbench::job::charging_chart::target_superheat;
 use coldbench::job::{Overrides, Settled, settle};
-use coldbench::plant::{MeteringData, Unit};
+use coldbench::plant::{MeteringData, Target, Unit};
 use coldbench::scenario::Scenario;
 use coldbench::units::Temperature;
 use std::fs;
@@ -87,7 +88,34 @@ fn superheat_follows_the_weather_only_behind_an_orifice() {
                 within("rise of superheat", &scenario.unit, mild - hot, 0.5..=15.0);
             }
             MeteringData::ExpansionValve { .. } => {
-                within("change of superheat", &scenario.unit, mild - hot, -3.0..=3.0);
+                within(
+                    "change of superheat",
+                    &scenario.unit,
+                    mild - hot,
+                    -3.0..=3.0,
+                );
+            }
+        }
+    }
+}
+
+/// The nameplate's charge gives what the nameplate aims at, at the point A. Tolerances of the
+/// installer: 5 °F of superheat, 3 °F of subcooling (common practice, no source).
+#[test]
+fn the_charge_of_the_nameplate_meets_its_target() {
+    for path in files() {
+        let scenario = Scenario::of_unit_file(&path).unwrap();
+        let unit = &scenario.unit;
+        let s = at(&scenario, 95.0);
+        match unit.nameplate.target {
+            Target::SuperheatByChart => {
+                let [outdoor, wet_bulb] = [95.0, 67.0].map(Temperature::from_fahrenheit);
+                let chart = target_superheat(outdoor, wet_bulb).unwrap().fahrenheit();
+                within("superheat", unit, s.superheat_f, chart - 5.0..=chart + 5.0);
+            }
+            Target::Subcooling(aim) => {
+                let aim = aim.fahrenheit();
+                within("subcooling", unit, s.subcooling_f, aim - 3.0..=aim + 3.0);
             }
         }
     }
