@@ -162,7 +162,7 @@ impl Condenser {
             let transfer =
                 self.liquid * dry * done.liquid_zone / (passing.outflow.max(1e-4) * LIQUID);
             // A blend is all liquid only at its bubble line, below where it condenses on the whole.
-            let bubble = ts + (node.refrigerant_pressure - s.p) / g.p.max(1.0);
+            let bubble = ts - node.quality * (s.p - s.p_dew) / g.p.max(1.0);
             let above_air = bubble - passing.air;
             temperature = bubble - above_air * (1.0 - libm::exp(-transfer.min(30.0)));
             let cold = fluid.at(temperature);
