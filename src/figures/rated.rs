@@ -19,7 +19,7 @@ impl Rated {
 
     /// The R-410A unit of 3 tons with an expansion valve.
     pub fn valve() -> Self {
-        Self::shipped("r410a_3ton_valve")
+        Self::shipped("r410a_3ton_txv")
     }
 
     fn shipped(name: &str) -> Self {

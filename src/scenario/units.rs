@@ -3,14 +3,30 @@
 use crate::plant::Unit;
 
 /// Each unit's name and the text of its file.
-const SHIPPED: [(&str, &str); 2] = [
+const SHIPPED: [(&str, &str); 6] = [
     (
         "r22_3ton_orifice",
         include_str!("../../assets/units/r22_3ton_orifice.ron"),
     ),
     (
-        "r410a_3ton_valve",
-        include_str!("../../assets/units/r410a_3ton_valve.ron"),
+        "r410a_3ton_txv",
+        include_str!("../../assets/units/r410a_3ton_txv.ron"),
+    ),
+    (
+        "r410a_2ton_orifice",
+        include_str!("../../assets/units/r410a_2ton_orifice.ron"),
+    ),
+    (
+        "r32_2ton_txv",
+        include_str!("../../assets/units/r32_2ton_txv.ron"),
+    ),
+    (
+        "r454b_3ton_txv",
+        include_str!("../../assets/units/r454b_3ton_txv.ron"),
+    ),
+    (
+        "r407c_5ton_txv",
+        include_str!("../../assets/units/r407c_5ton_txv.ron"),
     ),
 ];
 
