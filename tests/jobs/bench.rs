@@ -42,7 +42,8 @@ impl Bench {
         let file = &bench.scenario.file;
         let report = Report::new(&bench.course.finish(&bench.job), &file.rubric, file.pass);
         let mark = report.marks.iter().find(|mark| mark.criterion == criterion);
-        mark.unwrap_or_else(|| panic!("no criterion {criterion:?}")).is_missed()
+        mark.unwrap_or_else(|| panic!("no criterion {criterion:?}"))
+            .is_missed()
     }
 
     /// Does an action; a refusal fails the test.
