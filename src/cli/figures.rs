@@ -105,6 +105,5 @@ fn text(compared: &[(Source, Vec<Figure>)]) -> String {
         text.push_str(&head);
     }
     let met = all().filter(|figure| figure.is_met()).count();
-    text.push_str(&format!("{met} of {} figures are met", all().count()));
-    text
+    text + &format!("{met} of {} figures are met", all().count())
 }

@@ -15,8 +15,10 @@ pub(super) const SOURCE: Source = Source {
     rows: figures,
 };
 
-/// The temperatures of the table and how they are read off.
-const SIGNS: [(&str, fn(&Settled) -> f64); 7] = [
+/// A temperature of the table and how it is read off.
+type Sign = (&'static str, fn(&Settled) -> f64);
+
+const SIGNS: [Sign; 7] = [
     ("evaporating_temperature", |s| s.evaporating_f),
     ("superheat", |s| s.superheat_f),
     ("condensing_temperature", |s| s.condensing_f),

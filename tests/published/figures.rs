@@ -26,44 +26,20 @@ const NOT_MET: &[(&str, &str, f64)] = &[
         "R-32 enthalpy of superheated vapour",
         0.5871,
     ),
-    // Its oil dissolves what would lie as liquid.
-    ("standing", "R-410A at rest at 70 °F", 1.357),
+    // The suction gauge after two hours: the expansion valve is shut, the low side still takes
+    // up refrigerant in its oil and lags; the liquid gauge stands at saturation.
+    ("standing", "R-410A at rest at 70 °F", 1.427),
     ("standing", "R-410A at rest at 95 °F", 9.303),
     // A fixed orifice starves its coil on a mild day.
     (
         "outdoor_response",
         "R-22 orifice at 75 °F: capacity",
-        0.0229,
-    ),
-    (
-        "outdoor_response",
-        "R-22 orifice at 75 °F: power per capacity",
-        0.0327,
-    ),
-    (
-        "outdoor_response",
-        "R-22 orifice at 82 °F: capacity",
-        0.0038,
-    ),
-    (
-        "outdoor_response",
-        "R-22 orifice at 82 °F: power per capacity",
-        0.0242,
-    ),
-    (
-        "outdoor_response",
-        "R-22 orifice at 105 °F: power per capacity",
-        0.0416,
-    ),
-    (
-        "outdoor_response",
-        "R-22 orifice at 115 °F: capacity",
-        0.0037,
+        0.0131,
     ),
     (
         "outdoor_response",
         "R-22 orifice at 115 °F: power per capacity",
-        0.131,
+        6.4e-4,
     ),
     (
         "outdoor_response",
