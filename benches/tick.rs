@@ -1,9 +1,14 @@
-//! How long a lookup and a tick take. `cargo bench --no-default-features --bench tick`.
+//! How long a lookup, a tick, a replay and a settling take. `cargo bench --no-default-features --bench tick`.
 
+use coldbench::attempt::{Recorder, replay};
 use coldbench::fluid::refrigerant::Refrigerant;
-use coldbench::plant::network::{Boundary, End, Fill, Law, NodeSpec, Path, Restriction};
-use coldbench::plant::{Air, Conditions, Place, Plant, Unit};
-use coldbench::units::ATMOSPHERE;
+use coldbench::job::{Door, Job, Overrides, TICKS_PER_SECOND, settle};
+use coldbench::plant::{Air, Conditions, Plant, Unit};
+use coldbench::scenario::Scenario;
+use coldbench::units::Fraction;
+use coldbench::words::{
+    Action, GaugePlace, Hose, HoseEnd, Joint, Line, Spot, ThermometerPlace, ThermostatCall,
+};
 use divan::{Bencher, black_box};
 
 const R22: &str = include_str!("../assets/units/r22_3ton_orifice.ron");
@@ -46,37 +51,76 @@ fn tick_of_the_bare_unit(bencher: Bencher) {
     bencher.bench_local(|| plant.tick(&conditions));
 }
 
-#[divan::bench]
-fn tick_with_the_kit_on(bencher: Bencher) {
-    let (mut plant, conditions) = running();
-    let ends = [Place::LiquidLine, Place::SuctionLine].map(|place| plant.node(place));
-    let network = plant.network_mut();
-    let outside = network.add_boundary(Boundary {
-        pressure: ATMOSPHERE,
-        temperature: 308.15,
-        moles: [0.0, 0.98, 0.02],
-    });
-    let small = NodeSpec {
-        volume: 6e-5,
-        wall: 40.0,
-        to_ambient: 0.5,
-        fill: Fill::MoistAir,
-    };
-    let [high, low, centre, tee, spare] = [0; 5].map(|_| network.add_node(small));
-    let hose = Law::Path(Path::through(&[
-        Restriction::core(),
-        Restriction::tube(4.8e-3, 1.5),
-    ]));
-    let valve = Law::Path(Path::through(&[Restriction::opening(1.8e-5)]));
-    network.add_element(End::Node(ends[0]), End::Node(high), hose);
-    network.add_element(End::Node(ends[1]), End::Node(low), hose);
-    network.add_element(End::Node(high), End::Node(centre), Law::Shut);
-    network.add_element(End::Node(low), End::Node(centre), Law::Shut);
-    network.add_element(End::Node(centre), End::Node(tee), hose);
-    network.add_element(End::Node(tee), End::Node(spare), valve);
-    network.add_element(End::Node(tee), End::Boundary(outside), Law::Shut);
-    for _ in 0..3000 {
-        plant.tick(&conditions);
+/// A job of the default scenario: hooked up, running, everything on the cart in use.
+fn at_work(door: &mut dyn Door, minutes: u64) {
+    let actions = [
+        Action::Protect(true),
+        Action::PortCap {
+            line: Line::Suction,
+            on: false,
+        },
+        Action::PortCap {
+            line: Line::Liquid,
+            on: false,
+        },
+        Action::Connect {
+            hose: Hose::Low,
+            to: HoseEnd::SuctionPort,
+        },
+        Action::Connect {
+            hose: Hose::High,
+            to: HoseEnd::LiquidPort,
+        },
+        Action::Connect {
+            hose: Hose::Centre,
+            to: HoseEnd::RefrigerantCylinder,
+        },
+        Action::CylinderValve(Fraction::ONE),
+        Action::Purge(Hose::Low),
+        Action::Purge(Hose::High),
+        Action::MicronGauge(GaugePlace::Manifold),
+        Action::ClampMeter(true),
+        Action::Sniff(Spot::Joint(Joint::DrierInlet)),
+        Action::Wet(Spot::Joint(Joint::DrierOutlet)),
+        Action::Clamp(ThermometerPlace::SuctionLine),
+        Action::Clamp(ThermometerPlace::LiquidLine),
+        Action::Thermostat(ThermostatCall::Cool),
+    ];
+    for action in actions {
+        door.apply(action).expect("nothing of it is refused");
     }
-    bencher.bench_local(|| plant.tick(&conditions));
+    for _ in 0..minutes * 60 * TICKS_PER_SECOND {
+        door.tick();
+    }
+}
+
+fn drier() -> Scenario {
+    Scenario::shipped("clogged_drier").expect("it is shipped")
+}
+
+/// The whole job with 12 nodes, instruments and watch. Twenty thousand times real time is 5 µs.
+#[divan::bench]
+fn tick_with_all_kit_on(bencher: Bencher) {
+    let mut job = Job::new(&drier());
+    at_work(&mut job, 15);
+    bencher.bench_local(|| job.tick());
+}
+
+/// An attempt of 60 min: chain, actions, 36,000 ticks and a digest for each minute.
+#[divan::bench(sample_count = 10)]
+fn replay_of_an_hour(bencher: Bencher) {
+    let path = std::env::temp_dir().join(format!("coldbench-hour-{}.attempt", std::process::id()));
+    let scenario = drier();
+    let source = "scenarios/clogged_drier.ron";
+    let mut recorder = Recorder::create(&path, &scenario, source, "").expect("it can be written");
+    at_work(&mut recorder, 60);
+    recorder.close().expect("it can be closed");
+    bencher.bench_local(|| replay(&path, &|_| Ok(drier()), &mut ()).expect("it is genuine"));
+    std::fs::remove_file(&path).expect("it is there");
+}
+
+#[divan::bench(sample_count = 10)]
+fn settle_an_operating_point(bencher: Bencher) {
+    let unit = Scenario::of_shipped_unit("r22_3ton_orifice").expect("it is shipped");
+    bencher.bench_local(|| settle(&unit, &Overrides::default()));
 }

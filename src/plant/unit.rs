@@ -48,10 +48,35 @@ impl From<KnownRefrigerant> for String {
     }
 }
 
+/// The version of the format of a unit's file: 1, and no other is read.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(try_from = "u32", into = "u32")]
+pub struct UnitFormat;
+
+impl TryFrom<u32> for UnitFormat {
+    type Error = String;
+    fn try_from(version: u32) -> Result<Self, String> {
+        match version {
+            1 => Ok(Self),
+            _ => Err(format!(
+                "this program reads units of version 1, found {version}"
+            )),
+        }
+    }
+}
+
+impl From<UnitFormat> for u32 {
+    fn from(_: UnitFormat) -> Self {
+        1
+    }
+}
+
 /// One model of split system.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub struct Unit {
+    /// The version of this format.
+    pub version: UnitFormat,
     /// What it is called.
     pub name: String,
     /// Its refrigerant.
