@@ -28,6 +28,7 @@ pub fn end_ui(ui: &mut Ui, ended: &Ended) -> bool {
             report.score_percent
         );
         ui.label(RichText::new(score).size(24.0).strong());
+        ui.label(&ended.trains);
         match &ended.kept {
             Ok(kept) => {
                 ui.weak(format!("Kept in {}", kept.place));
@@ -39,6 +40,7 @@ pub fn end_ui(ui: &mut Ui, ended: &Ended) -> bool {
         }
         ui.separator();
         ScrollArea::vertical().auto_shrink(false).show(ui, |ui| {
+            next_ui(ui, &report.marks);
             for mark in &report.marks {
                 mark_ui(ui, mark);
             }
@@ -46,6 +48,25 @@ pub fn end_ui(ui: &mut Ui, ended: &Ended) -> bool {
         });
     });
     leave
+}
+
+/// How many things to work on next are named: more than that nobody keeps in mind.
+const NEXT: usize = 3;
+
+/// What to work on next: the marks that were missed, the critical ones first, then by the points
+/// that they cost.
+fn next_ui(ui: &mut Ui, marks: &[Mark]) {
+    let lost = |mark: &&Mark| mark.of.saturating_sub(mark.counted().unwrap_or(mark.of));
+    let mut missed: Vec<&Mark> = marks.iter().filter(|mark| mark.is_missed()).collect();
+    missed.sort_by_key(|mark| (!mark.critical, std::cmp::Reverse(lost(mark))));
+    if missed.is_empty() {
+        return;
+    }
+    ui.heading("To work on next");
+    for (place, mark) in missed.iter().take(NEXT).enumerate() {
+        ui.label(format!("{}. {}", place + 1, mark.criterion));
+    }
+    ui.separator();
 }
 
 fn mark_ui(ui: &mut Ui, mark: &Mark) {

@@ -6,7 +6,7 @@ use super::hands::{Drafts, hands_ui};
 use super::instruments::instruments_ui;
 use super::pace::Pace;
 use super::part::Part;
-use super::scene::Scene;
+use super::scene::{Scene, flowing};
 use super::session::{Kept, Session};
 use super::sheet::{SheetDraft, sheet_ui};
 use super::site::site_ui;
@@ -52,6 +52,8 @@ const ROOM_FOR_CHART: f32 = 240.0;
 pub struct Ended {
     /// The scenario's title.
     pub title: String,
+    /// What the scenario trains: said only now, as it may give the fault away.
+    pub trains: String,
     /// The marks.
     pub report: Report,
     /// Where the attempt is kept, or why it is not.
@@ -120,6 +122,7 @@ impl Practise {
         let file = &self.scenario.file;
         Ended {
             title: file.title.clone(),
+            trains: flowing(&file.trains),
             report: Report::new(&course, &file.rubric, file.pass),
             kept: self.session.finish(),
         }

@@ -72,7 +72,6 @@ fn list(ui: &mut Ui, start: &mut Start, scenarios: &[Scenario]) -> Option<usize>
             });
             ui.label(format!("{}, {}", file.customer.name, file.customer.place));
             ui.label(RichText::new(format!("“{}”", flowing(&file.customer.complaint))).italics());
-            ui.weak(flowing(&file.trains));
             if ui.button(format!("Go to work: {}", file.title)).clicked() {
                 opened = Some(index);
             }

@@ -28,7 +28,25 @@ pub const fn hose_letter(hose: Hose) -> &'static str {
     }
 }
 
-/// The four points of a hose's curve.
+/// Where a hose to the liquid port passes between the suction line's flare and its thermometer, so
+/// that it covers neither these nor the scale of the suction valve's stem.
+const PASS: (f32, f32) = (442.0, 336.0);
+
+/// The curve of a hose, in one piece or two of four points each.
+fn curves(hose: Hose, end: Option<HoseEnd>) -> Vec<[(f32, f32); 4]> {
+    if end != Some(HoseEnd::LiquidPort) {
+        return vec![curve(hose, end)];
+    }
+    let start = layout::hose_start(hose);
+    let tip = layout::hose_end(hose, end);
+    let out = (690.0, 660.0);
+    vec![
+        [start, out, (PASS.0, PASS.1 + 92.0), PASS],
+        [PASS, (PASS.0, PASS.1 - 58.0), (412.0, tip.1 + 17.0), tip],
+    ]
+}
+
+/// The four points of a hose's curve in one piece.
 fn curve(hose: Hose, end: Option<HoseEnd>) -> [(f32, f32); 4] {
     let start = layout::hose_start(hose);
     let tip = layout::hose_end(hose, end);
@@ -58,12 +76,13 @@ fn curve(hose: Hose, end: Option<HoseEnd>) -> [(f32, f32); 4] {
 pub fn hose_middle(hose: Hose, end: Option<HoseEnd>) -> (f32, f32) {
     let at = match (end, hose) {
         (None, _) => 0.9,
-        (Some(HoseEnd::SuctionPort | HoseEnd::LiquidPort), Hose::Low) => 0.93,
-        (Some(HoseEnd::SuctionPort | HoseEnd::LiquidPort), _) => 0.7,
+        (Some(HoseEnd::LiquidPort), _) => 0.84,
+        (Some(HoseEnd::SuctionPort), Hose::Low) => 0.93,
+        (Some(HoseEnd::SuctionPort), _) => 0.7,
         // Beside the manifold: further on it may pass behind a cylinder.
         (Some(_), _) => 0.25,
     };
-    on_curve(curve(hose, end), at)
+    on_curve(curves(hose, end)[0], at)
 }
 
 /// Draws the cart's board and what stands on it.
@@ -81,18 +100,20 @@ pub fn hoses(canvas: &Canvas, view: &View) {
     let palette = canvas.palette;
     for hose in Hose::ALL {
         let state = view.hose(hose);
-        let points = curve(hose, state.end);
-        let colour = hose_colour(palette, hose);
-        canvas.curve(points, canvas.stroke(9.0, palette.ink));
-        canvas.curve(points, canvas.stroke(6.5, colour));
-        let (x, y) = points[3];
+        let pieces = curves(hose, state.end);
+        for (width, colour) in [(9.0, palette.ink), (6.5, hose_colour(palette, hose))] {
+            for piece in &pieces {
+                canvas.curve(*piece, canvas.stroke(width, colour));
+            }
+        }
+        let (x, y) = layout::hose_end(hose, state.end);
         canvas.circle(x, y, 6.0, palette.metal, canvas.ink(1.5));
         let spills = state.end.is_none() && state.spilling > 0.0;
         if state.purging > 0.0 || spills || state.end == Some(HoseEnd::OpenAir) {
             breath(
                 canvas,
                 if state.purging > 0.0 {
-                    points[0]
+                    layout::hose_start(hose)
                 } else {
                     (x, y)
                 },
@@ -159,9 +180,9 @@ pub fn manifold(canvas: &Canvas, view: &View) {
             palette.ink,
         );
     }
-    for (hose, x, inner, beside) in [
-        (Hose::Low, 276.0, 294.0, -20.0),
-        (Hose::High, 476.0, 458.0, 20.0),
+    for (hose, x, inner, word_at) in [
+        (Hose::Low, 276.0, 294.0, 274.0),
+        (Hose::High, 476.0, 458.0, 474.0),
     ] {
         canvas.line(
             &[(inner, 538.0), (x, 538.0)],
@@ -169,13 +190,14 @@ pub fn manifold(canvas: &Canvas, view: &View) {
         );
         let open = view.hand_valve(hose).unwrap_or(0.0);
         hand_valve(canvas, x, hose_colour(palette, hose), open);
-        let align = if beside < 0.0 {
+        // Above the wheel: a hose may pass beside it.
+        let align = if hose == Hose::Low {
             Align2::RIGHT_BOTTOM
         } else {
             Align2::LEFT_BOTTOM
         };
         let word = opening_label(open);
-        canvas.text(x + beside, 528.0, align, 13.0, &word, palette.ink);
+        canvas.text(word_at, 521.0, align, 13.0, &word, palette.ink);
     }
 }
 
@@ -385,11 +407,11 @@ fn cylinder(canvas: &Canvas, view: &View) {
         ],
         canvas.ink(3.0),
     );
-    let scale = Rect::from_min_max(pos2(812.0, 562.0), pos2(880.0, 588.0));
+    let scale = Rect::from_min_max(pos2(808.0, 562.0), pos2(890.0, 588.0));
     canvas.rect(scale, 3.0, palette.raised, canvas.ink(1.5));
     let weight = view.text(Reading::Scale);
     canvas.text(
-        846.0,
+        849.0,
         575.0,
         Align2::CENTER_CENTER,
         12.0,

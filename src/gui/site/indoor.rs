@@ -53,7 +53,14 @@ fn metering(canvas: &Canvas, y: f32) {
     let right = [(812.0, y - 11.0), (800.0, y), (812.0, y + 11.0)];
     canvas.polygon(&left, palette.metal, canvas.ink(1.5));
     canvas.polygon(&right, palette.metal, canvas.ink(1.5));
-    canvas.caption(806.0, y - 22.0, "metering");
+    canvas.text(
+        774.0,
+        y - 36.0,
+        Align2::LEFT_CENTER,
+        13.0,
+        "metering",
+        palette.faint,
+    );
 }
 
 /// Two slabs that lean on each other, tube through both.
@@ -61,7 +68,7 @@ fn coil(canvas: &Canvas) {
     let palette = canvas.palette;
     let copper = canvas.stroke(4.0, palette.copper);
     for side in [-1.0, 1.0] {
-        let x = |at: f32| 870.0 + side * at;
+        let x = |at: f32| 880.0 + side * at;
         let slab = [
             (x(14.0), 132.0),
             (x(30.0), 132.0),
@@ -76,8 +83,8 @@ fn coil(canvas: &Canvas) {
             canvas.line(&[(x(a), y), (x(b), y)], canvas.stroke(2.5, palette.copper));
         }
     }
-    canvas.line(&[(830.0, 180.0), (838.0, 180.0)], copper);
-    canvas.caption(866.0, 112.0, "indoor coil");
+    canvas.line(&[(830.0, 180.0), (848.0, 180.0)], copper);
+    canvas.caption(880.0, 112.0, "indoor coil");
     canvas.line(&[(800.0, 268.0), (940.0, 268.0)], canvas.ink(2.0));
 }
 
@@ -357,6 +364,8 @@ const fn label_side(place: ThermometerPlace) -> (Align2, f32, f32) {
         ThermometerPlace::ReturnAir
         | ThermometerPlace::ReturnWetBulb
         | ThermometerPlace::SupplyAir => (Align2::LEFT_CENTER, 13.0, 0.0),
+        // To the right: a hose may pass on the left.
+        ThermometerPlace::SuctionLine => (Align2::LEFT_BOTTOM, -9.0, -16.0),
         ThermometerPlace::OutdoorAir => (Align2::CENTER_TOP, 0.0, 13.0),
         _ => (Align2::CENTER_BOTTOM, 0.0, -16.0),
     }

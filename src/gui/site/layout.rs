@@ -78,7 +78,7 @@ pub const fn spot(spot: Spot) -> (f32, f32) {
         Spot::Joint(at) => joint(at),
         Spot::Port(line) => (VALVES, line_y(line) + 42.0),
         Spot::Stem(line) => (VALVES, line_y(line) - 34.0),
-        Spot::IndoorCoil => (866.0, 200.0),
+        Spot::IndoorCoil => (880.0, 200.0),
         Spot::OutdoorCoil => (180.0, 236.0),
     }
 }
@@ -143,7 +143,7 @@ pub fn area(part: Part, view: &crate::gui::view::View) -> Rect {
         Part::Nameplate => around(292.0, 356.0, 56.0, 40.0),
         Part::Compressor => around(110.0, 348.0, 84.0, 76.0),
         Part::OutdoorCoil => around(186.0, 234.0, 264.0, 84.0),
-        Part::IndoorCoil => around(866.0, 190.0, 150.0, 130.0),
+        Part::IndoorCoil => around(880.0, 190.0, 150.0, 130.0),
         Part::Filter => around(866.0, 376.0, 164.0, 20.0),
         Part::Valve(line) => around(VALVES, line_y(line) - 24.0, 44.0, 66.0),
         Part::Port(line) => around(VALVES, line_y(line) + 36.0, 40.0, 46.0),
