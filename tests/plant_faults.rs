@@ -40,7 +40,7 @@ fn two_equal_runs_have_equal_bits() {
 fn overcharge_and_air_raise_head_and_power() {
     let unit = Unit::from_ron(R22).expect("the shipped unit reads");
     let run = |charge: f64, air: f64| {
-        let mut bench = Bench::of(&unit, Mass::from_kilograms(charge * 3.205), 95.0);
+        let mut bench = Bench::of(&unit, Mass::from_kilograms(charge * 3.108), 95.0);
         let node = bench.plant.node(Place::Condenser);
         bench.plant.network_mut().add(node, Amounts::air(air));
         bench.cool_on();

@@ -65,7 +65,7 @@ fn front_seating_the_liquid_valve_pumps_the_low_side_down() {
     bench.cool_on();
     bench.run(1800.0);
     let seconds = pump_down(&mut bench);
-    let left = low_side(&bench) / 3.205;
+    let left = low_side(&bench) / 3.108;
     println!(
         "pump-down {seconds} s, {:.1} % left, {}",
         100.0 * left,

@@ -7,6 +7,7 @@ mod answer;
 mod chart;
 mod check;
 mod demonstration;
+mod figures;
 mod find;
 mod judged;
 mod mark;
@@ -51,6 +52,8 @@ pub enum Command {
     Mark(mark::Mark),
     /// Print the pressure-temperature chart of a refrigerant.
     Chart(chart::Chart),
+    /// Set the model beside published values, each with its source.
+    Figures(figures::Figures),
 }
 
 impl Command {
@@ -63,6 +66,7 @@ impl Command {
             Self::Replay(replay) => replay.run(),
             Self::Mark(mark) => mark.run(),
             Self::Chart(chart) => chart.run(),
+            Self::Figures(figures) => figures.run(),
         }
     }
 }

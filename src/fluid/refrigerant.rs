@@ -256,6 +256,15 @@ impl Refrigerant {
         self.gwp
     }
 
+    /// How it may harm and burn, by the class of the safety standards: `A1` burns not, `A2L`
+    /// burns slowly. Source: ISO 817 and ASHRAE 34, from memory.
+    pub fn safety_class(&self) -> &'static str {
+        match self.name {
+            "R-32" | "R-454B" => "A2L",
+            _ => "A1",
+        }
+    }
+
     /// The row at or below `t`, and how far `t` is towards the next, 0 to 1.
     #[inline]
     fn cell(&self, t: f64) -> (usize, f64) {

@@ -35,8 +35,14 @@ pub fn target_superheat(
     outdoor: Temperature,
     indoor_wet_bulb: Temperature,
 ) -> Option<TemperatureDifference> {
-    let row = (outdoor.fahrenheit() - OUTDOOR[0]) / 10.0;
-    let column = (indoor_wet_bulb.fahrenheit() - WET_BULB.0) / WET_BULB.1;
+    // A temperature that is on a line of the chart is on it: the way through kelvin leaves it a
+    // hair beside, where the cell beyond may be empty.
+    let on_line = |x: f64| {
+        let line = x.round();
+        if (x - line).abs() < 1e-9 { line } else { x }
+    };
+    let row = on_line((outdoor.fahrenheit() - OUTDOOR[0]) / 10.0);
+    let column = on_line((indoor_wet_bulb.fahrenheit() - WET_BULB.0) / WET_BULB.1);
     let inside = (0.0..=6.0).contains(&row) && (0.0..=13.0).contains(&column);
     if !inside {
         return None;

@@ -14,8 +14,11 @@ pub struct CompressorData {
     pub clearance: f64,
     /// Polytropic index.
     pub index: f64,
-    /// Efficiency at its best ratio of pressures, 3.
+    /// Efficiency at its best ratio of pressures.
     pub efficiency: f64,
+    /// That ratio; 3 if the file does not say.
+    #[serde(default = "usual_best_ratio")]
+    pub best_ratio: f64,
     /// How it falls off that ratio, per square of the distance.
     pub efficiency_fall: f64,
     /// Power that it takes whatever it pumps.
@@ -42,10 +45,13 @@ pub struct CompressorData {
 
 /// The lowest efficiency. Chosen.
 const EFFICIENCY_MIN: f64 = 0.55;
-/// The ratio of pressures with the best efficiency. Chosen: that of air conditioning.
-const BEST_RATIO: f64 = 3.0;
 /// The most that the gas is heated by, J/kg. Chosen: the shell's heat takes the rest.
 const RISE_MAX: f64 = 150e3;
+
+/// The ratio of pressures with the best efficiency. Chosen: that of air conditioning.
+const fn usual_best_ratio() -> f64 {
+    3.0
+}
 
 /// What the laws of the compressor need, in SI.
 #[derive(Debug, Clone, Copy)]
@@ -55,6 +61,7 @@ pub(super) struct Compressor {
     clearance: f64,
     index: f64,
     efficiency: f64,
+    best_ratio: f64,
     efficiency_fall: f64,
     idle: f64,
     to_gas: f64,
@@ -68,6 +75,7 @@ impl Compressor {
             clearance: data.clearance,
             index: data.index,
             efficiency: data.efficiency,
+            best_ratio: data.best_ratio,
             efficiency_fall: data.efficiency_fall,
             idle: data.idle.watts(),
             to_gas: 1.0 - data.shell_share,
@@ -95,7 +103,7 @@ impl Compressor {
         } else {
             0.0
         };
-        let off = ratio - BEST_RATIO;
+        let off = ratio - self.best_ratio;
         let efficiency = (self.efficiency - self.efficiency_fall * off * off).max(EFFICIENCY_MIN);
         let work = n / (n - 1.0) * low / suction.rho.max(1e-9) * (ratio / root - 1.0);
         let power = flow * work / efficiency + self.idle;

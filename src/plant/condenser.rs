@@ -161,7 +161,10 @@ impl Condenser {
         if done.liquid_zone > 0.0 {
             let transfer =
                 self.liquid * dry * done.liquid_zone / (passing.outflow.max(1e-4) * LIQUID);
-            temperature = ts - lift * (1.0 - libm::exp(-transfer.min(30.0)));
+            // A blend is all liquid only at its bubble line, below where it condenses on the whole.
+            let bubble = ts - node.quality * (s.p - s.p_dew) / g.p.max(1.0);
+            let above_air = bubble - passing.air;
+            temperature = bubble - above_air * (1.0 - libm::exp(-transfer.min(30.0)));
             let cold = fluid.at(temperature);
             enthalpy = cold.u_l + node.pressure / cold.rho_l;
             done.on_leaving = enthalpy - s.h_l;

@@ -199,7 +199,10 @@ impl Evaporator {
         if done.wetted < 1.0 {
             let units = self.superheating * (1.0 - done.wetted) * blown
                 / (passing.outflow.max(1e-4) * VAPOUR);
-            done.outlet_temperature = te + (passing.air - te) * (1.0 - libm::exp(-units.min(30.0)));
+            // A blend has boiled away only at its dew line, above where it boils on the whole.
+            let dew = te + (1.0 - node.quality) * (s.p - s.p_dew) / g.p_dew.max(1.0);
+            done.outlet_temperature =
+                dew + (passing.air - dew) * (1.0 - libm::exp(-units.min(30.0)));
             enthalpy = fluid.vapour_enthalpy(node.refrigerant_pressure, done.outlet_temperature);
             done.on_leaving = enthalpy - s.h_g;
             done.sensible += passing.outflow * done.on_leaving;

@@ -40,7 +40,7 @@ pub use joint::{FlareSize, Joint, JointState, Made};
 pub use lines::LineData;
 pub use look::Contents;
 pub use metering::MeteringData;
-pub use nameplate::Nameplate;
+pub use nameplate::{Nameplate, Target};
 pub use operating::Operating;
 pub use outlets::{Outlets, place_of};
 pub use service_valve::{Line, PortState, ServiceValve, ValveKind};

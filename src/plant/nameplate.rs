@@ -1,7 +1,16 @@
 //! The nameplate: what the maker says of the whole unit.
 
-use crate::units::{GaugePressure, Length, Mass, MassFlow, Power};
+use crate::units::{GaugePressure, Length, Mass, MassFlow, Power, TemperatureDifference};
 use serde::{Deserialize, Serialize};
+
+/// What the right charge shows when the unit runs at rest.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
+pub enum Target {
+    /// The superheat that the charging chart gives for the weather: a fixed orifice.
+    SuperheatByChart,
+    /// This subcooling at the liquid valve: an expansion valve.
+    Subcooling(TemperatureDifference),
+}
 
 /// What the nameplate says.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
@@ -21,6 +30,8 @@ pub struct Nameplate {
     pub capacity: Power,
     /// Refrigerant through the compressor at the rating point.
     pub rated_flow: MassFlow,
+    /// What the right charge shows.
+    pub target: Target,
 }
 
 impl Nameplate {

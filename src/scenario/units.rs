@@ -3,10 +3,32 @@
 use crate::plant::Unit;
 
 /// Each unit's name and the text of its file.
-const SHIPPED: [(&str, &str); 1] = [(
-    "r22_3ton_orifice",
-    include_str!("../../assets/units/r22_3ton_orifice.ron"),
-)];
+const SHIPPED: [(&str, &str); 6] = [
+    (
+        "r22_3ton_orifice",
+        include_str!("../../assets/units/r22_3ton_orifice.ron"),
+    ),
+    (
+        "r410a_3ton_txv",
+        include_str!("../../assets/units/r410a_3ton_txv.ron"),
+    ),
+    (
+        "r410a_2ton_orifice",
+        include_str!("../../assets/units/r410a_2ton_orifice.ron"),
+    ),
+    (
+        "r32_2ton_txv",
+        include_str!("../../assets/units/r32_2ton_txv.ron"),
+    ),
+    (
+        "r454b_3ton_txv",
+        include_str!("../../assets/units/r454b_3ton_txv.ron"),
+    ),
+    (
+        "r407c_5ton_txv",
+        include_str!("../../assets/units/r407c_5ton_txv.ron"),
+    ),
+];
 
 /// The text of a unit's file.
 pub(super) fn unit_text(name: &str) -> Option<&'static str> {

@@ -1,7 +1,9 @@
 //! A fluent bench: a test reads like the procedure that it checks. Every wait has a limit, an
 //! unknown name panics, and a refused action fails the test with its reason.
 
+use coldbench::attempt::Observer;
 use coldbench::job::{Job, TICKS_PER_SECOND, Truth};
+use coldbench::marking::{CourseRecorder, Report};
 use coldbench::plant::{Arrow, Joint, Line, Spot, ThermostatCall};
 use coldbench::scenario::Scenario;
 use coldbench::units::{Fraction, GaugePressure, PSI, Torque};
@@ -9,9 +11,11 @@ use coldbench::words::{
     Action, DisconnectMove, FindingKind, GaugePlace, Hose, HoseEnd, Reading, ThermometerPlace,
 };
 
-/// A job and the hands on it.
+/// A job, the hands on it, and somebody who looks on to mark it.
 pub struct Bench {
     pub job: Job,
+    course: CourseRecorder,
+    scenario: Scenario,
 }
 
 impl Bench {
@@ -21,7 +25,25 @@ impl Bench {
         scenario.file.faults.clear();
         Self {
             job: Job::new(&scenario),
+            course: CourseRecorder::default(),
+            scenario,
         }
+    }
+
+    /// Hands back, if that is not done yet, and tells whether this line of the scenario's rubric
+    /// lost its points.
+    #[track_caller]
+    pub fn loses(self, criterion: &str) -> bool {
+        let bench = if self.job.is_handed_back() {
+            self
+        } else {
+            self.act(Action::HandBack)
+        };
+        let file = &bench.scenario.file;
+        let report = Report::new(&bench.course.finish(&bench.job), &file.rubric, file.pass);
+        let mark = report.marks.iter().find(|mark| mark.criterion == criterion);
+        mark.unwrap_or_else(|| panic!("no criterion {criterion:?}"))
+            .is_missed()
     }
 
     /// Does an action; a refusal fails the test.
@@ -30,6 +52,7 @@ impl Bench {
         if let Err(refusal) = self.job.apply(action) {
             panic!("{action:?} was refused: {refusal}");
         }
+        self.course.action(&self.job, &action, false);
         self
     }
 
@@ -37,6 +60,9 @@ impl Bench {
     pub fn run(mut self, seconds: f64) -> Self {
         for _ in 0..(seconds * TICKS_PER_SECOND as f64).round() as u64 {
             self.job.tick();
+            if self.job.now().is_multiple_of(TICKS_PER_SECOND) {
+                self.course.second(&self.job);
+            }
         }
         self
     }

@@ -1,6 +1,7 @@
 //! Random hands on random states: nothing panics, no number is lost, mass is conserved, and a
 //! refused action changes nothing.
 
+use coldbench::fluid::gas::MOLAR_MASS;
 use coldbench::job::{Job, TICKS_PER_SECOND};
 use coldbench::plant::{Arrow, FaultKind, Joint, Line, Spot, ThermostatCall};
 use coldbench::scenario::Scenario;
@@ -164,18 +165,20 @@ fn play(name: &str, seed: u64, actions: usize) -> usize {
     let network = job.plant().network();
     let start = *network.initial();
     let (end, ledger) = (network.contents(), network.ledger());
-    let passed = start.refrigerant + ledger.scale.refrigerant;
-    let error = (end.refrigerant - start.refrigerant - ledger.net.refrigerant) / passed;
+    // Mass, moles and water to 1e-9 of the charge, and to round-off of what passed besides.
+    let charge = start.refrigerant;
+    let error = end.refrigerant - start.refrigerant - ledger.net.refrigerant;
+    let round_off = 1e-12 * ledger.scale.refrigerant;
     assert!(
-        error.abs() < 1e-9,
-        "seed {seed}: refrigerant off by {error} of what passed"
+        error.abs() < 1e-9 * charge + round_off,
+        "seed {seed}: refrigerant off by {error} kg"
     );
-    for k in 0..3 {
-        let passed = start.gas[k] + end.gas[k] + ledger.scale.gas[k];
-        let error = (end.gas[k] - start.gas[k] - ledger.net.gas[k]) / passed.max(1e-6);
+    for (k, molar_mass) in MOLAR_MASS.into_iter().enumerate() {
+        let error = (end.gas[k] - start.gas[k] - ledger.net.gas[k]) * molar_mass;
+        let round_off = 1e-12 * ledger.scale.gas[k] * molar_mass;
         assert!(
-            error.abs() < 1e-9,
-            "seed {seed}: gas {k} off by {error} of what passed"
+            error.abs() < 1e-9 * charge + round_off,
+            "seed {seed}: gas {k} off by {error} kg"
         );
     }
     done

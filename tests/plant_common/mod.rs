@@ -8,7 +8,7 @@ use coldbench::units::{ATMOSPHERE, Mass, PSI};
 
 pub const R22: &str = include_str!("../../assets/units/r22_3ton_orifice.ron");
 
-pub const R410A: &str = include_str!("../../assets/units/r410a_3ton_valve.ron");
+pub const R410A: &str = include_str!("../../assets/units/r410a_3ton_txv.ron");
 
 pub fn psig(pascals: f64) -> f64 {
     (pascals - ATMOSPHERE) / PSI

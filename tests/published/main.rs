@@ -2,6 +2,7 @@
 
 #[path = "../plant_common/mod.rs"]
 mod bench;
+mod figures;
 mod nitrogen_gas;
 mod refrigerant_tables;
 mod system;

@@ -136,11 +136,12 @@ fn superheat_follows_the_charging_chart() {
     assert!(within == count, "{within} of {count} cells within 5 °F");
 }
 
-/// Capacity and power per capacity at an outdoor temperature, °F.
-fn output(text: &str, outdoor: f64) -> (f64, f64) {
+/// Capacity and power per capacity at an outdoor temperature, °F, and a share of the indoor air.
+fn output(text: &str, outdoor: f64, airflow: f64) -> (f64, f64) {
     let unit = Unit::from_ron(text).expect("the shipped unit reads");
     let mut bench = Bench::of(&unit, unit.nameplate.charge, outdoor);
     bench.cool_on();
+    bench.conditions.blower = airflow;
     bench.run(2400.0);
     let operating = bench.plant.operating();
     (
@@ -149,44 +150,80 @@ fn output(text: &str, outdoor: f64) -> (f64, f64) {
     )
 }
 
+/// How far capacity and power per capacity are from a line of a published table.
+fn off(line: &table::Line, found: (f64, f64), rated: (f64, f64)) -> (f64, f64) {
+    let (capacity, power) = (found.0 / rated.0, found.1 / rated.1);
+    let (c, p) = (line.number("capacity"), line.number("power_per_capacity"));
+    (capacity - c, power - p)
+}
+
 /// Source: `data/outdoor_response.csv`, NREL/TP-5500-56354: capacity ±0.02, power/capacity ±0.03
 /// at 82 °F against 95 °F.
 #[test]
 fn capacity_and_power_follow_the_weather() {
-    let rated = output(R410A, 95.0);
-    for line in table::read("outdoor_response.csv") {
-        let outdoor = line.number("outdoor_db_f");
-        let found = output(R410A, outdoor);
-        let (capacity, power) = (found.0 / rated.0, found.1 / rated.1);
-        let (c, p) = (line.number("capacity"), line.number("power_per_capacity"));
-        println!("{outdoor} °F: capacity {capacity:.3} ({c}), power/capacity {power:.3} ({p})");
-        if outdoor == 82.0 {
-            assert!(
-                (capacity - c).abs() <= 0.02,
-                "capacity {capacity:.3}, published {c}"
-            );
-            assert!(
-                (power - p).abs() <= 0.03,
-                "power/capacity {power:.3}, published {p}"
-            );
+    for (name, text) in [("orifice", R22), ("valve", R410A)] {
+        let rated = output(text, 95.0, 1.0);
+        for line in table::read("outdoor_response.csv") {
+            let outdoor = line.number("outdoor_db_f");
+            let told = format!("{name}, {outdoor} °F outdoors");
+            let (capacity, power) = off(&line, output(text, outdoor, 1.0), rated);
+            println!("{told}: capacity {capacity:+.3}, power/capacity {power:+.3}");
+            if outdoor == 82.0 {
+                assert!(capacity.abs() <= 0.02, "{told}: capacity {capacity:.3} off");
+                assert!(power.abs() <= 0.03, "{told}: power/capacity {power:.3} off");
+            }
         }
     }
 }
 
-/// The same figure is not met by the unit with a fixed orifice: it starves its coil on a mild day
-/// and gains 0.024 less capacity at 82 °F than the fit to residential units. The test holds it
-/// to how far it is off, so that a better one shows.
+/// Source: `data/airflow_response.csv`, NREL/TP-5500-56354; held to the bands of the weather.
 #[test]
-fn capacity_in_mild_weather_where_the_figure_is_not_met() {
-    let (rated, mild) = (output(R22, 95.0), output(R22, 82.0));
-    let short = 1.065 - mild.0 / rated.0;
-    let above = mild.1 / rated.1 - 0.797;
-    println!("fixed orifice: capacity {short:.3} short, power/capacity {above:.3} above");
-    assert!(short > 0.02 && short < 0.03, "capacity {short:.3} short");
-    assert!(
-        above > 0.03 && above < 0.06,
-        "power/capacity {above:.3} above"
-    );
+fn capacity_and_power_follow_the_indoor_air() {
+    for (name, text) in [("orifice", R22), ("valve", R410A)] {
+        let rated = output(text, 95.0, 1.0);
+        for line in table::read("airflow_response.csv") {
+            let airflow = line.number("airflow_fraction");
+            let told = format!("{name}, {airflow} of the air");
+            let (capacity, power) = off(&line, output(text, 95.0, airflow), rated);
+            println!("{told}: capacity {capacity:+.3}, power/capacity {power:+.3}");
+            assert!(capacity.abs() <= 0.02, "{told}: capacity {capacity:.3} off");
+            assert!(power.abs() <= 0.03, "{told}: power/capacity {power:.3} off");
+        }
+    }
+}
+
+/// The cells of mild weather, which the bench does not meet in dry air: with 80 °F return air the
+/// coil is dry below a wet bulb of about 60 °F, and no drier air changes what it takes up.
+///
+/// Source: `data/target_superheat.csv`, rows of 55 and 65 °F, cells of 5 to 25 °F.
+#[test]
+fn superheat_in_mild_weather_where_the_chart_is_not_met() {
+    let mut beyond = Vec::new();
+    for line in table::read("target_superheat.csv") {
+        let outdoor = line.number("outdoor_db");
+        if outdoor >= 75.0 {
+            continue;
+        }
+        for name in line.names().iter().skip(1) {
+            let Ok(wanted) = line.text(name).parse::<f64>() else {
+                continue;
+            };
+            let wet_bulb: f64 = name.parse().expect("columns are wet bulbs");
+            if !(5.0..=25.0).contains(&wanted) {
+                continue;
+            }
+            let found = settled(outdoor, 80.0, wet_bulb, |_| {}).superheat();
+            println!("{outdoor} °F outdoors, {wet_bulb} °F wet bulb: {found:.1} ({wanted})");
+            if (found - wanted).abs() > 5.0 {
+                beyond.push((wet_bulb, found - wanted));
+            }
+        }
+    }
+    println!("beyond 5 °F: {beyond:.1?}");
+    // Known and told: five cells, all of a dry coil, all too high, by up to 14.3 °F.
+    assert!(beyond.len() <= 5, "{beyond:.1?}");
+    let dry_and_high = |&(wet_bulb, off): &(f64, f64)| wet_bulb <= 56.0 && off < 14.5;
+    assert!(beyond.iter().all(dry_and_high), "{beyond:.1?}");
 }
 
 /// Source: `data/expansion_valve_pressures.csv`; liquid within 12 psi, suction within 10.
@@ -229,40 +266,43 @@ fn a_valve_unit_shows_the_usual_pressures() {
 }
 
 /// Source: `data/charge_response.csv`, NIST Technical Note 1848 and two others; capacity at -10,
-/// -20, -30 % within 0.015, 0.02, 0.025 of 0.95, 0.88, 0.79; power within 0.03.
+/// -20, -30 % within 0.015, 0.02, 0.025 of 0.95, 0.88, 0.79; power within 0.03. The tables are of
+/// 95 °F; milder and hotter weather is held to the same.
 #[test]
 fn a_valve_unit_loses_capacity_with_charge_as_published() {
     let unit = Unit::from_ron(R410A).expect("the shipped unit reads");
-    let at = |share: f64| {
+    let at = |share: f64, outdoor: f64| {
         let charge = Mass::from_kilograms(share * unit.nameplate.charge.kilograms());
-        let mut bench = Bench::of(&unit, charge, 95.0);
+        let mut bench = Bench::of(&unit, charge, outdoor);
         bench.cool_on();
         bench.run(2400.0);
         let operating = bench.plant.operating();
         (operating.net_capacity, operating.power)
     };
-    let rated = at(1.0);
     let bands = [
         (-30.0, 0.79, 0.025),
         (-20.0, 0.88, 0.02),
         (-10.0, 0.95, 0.015),
     ];
-    for line in table::read("charge_response.csv") {
-        let change = line.number("charge_change_percent");
-        let found = at(1.0 + change / 100.0);
-        let (capacity, power) = (found.0 / rated.0, found.1 / rated.1);
-        println!("{change} %: capacity {capacity:.3}, power {power:.3}");
-        let band = bands
-            .iter()
-            .find(|band| band.0 == change)
-            .expect("a band for each line");
-        assert!(
-            (capacity - band.1).abs() <= band.2,
-            "capacity {capacity:.3}"
-        );
-        assert!(
-            (power - line.number("power")).abs() <= 0.03,
-            "power {power:.3}"
-        );
+    for outdoor in [82.0, 95.0, 105.0] {
+        let rated = at(1.0, outdoor);
+        for line in table::read("charge_response.csv") {
+            let change = line.number("charge_change_percent");
+            let found = at(1.0 + change / 100.0, outdoor);
+            let (capacity, power) = (found.0 / rated.0, found.1 / rated.1);
+            println!("{outdoor} °F, {change} %: capacity {capacity:.3}, power {power:.3}");
+            let band = bands
+                .iter()
+                .find(|band| band.0 == change)
+                .expect("a band for each line");
+            assert!(
+                (capacity - band.1).abs() <= band.2,
+                "capacity {capacity:.3}"
+            );
+            assert!(
+                (power - line.number("power")).abs() <= 0.03,
+                "power {power:.3}"
+            );
+        }
     }
 }

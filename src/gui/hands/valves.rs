@@ -29,8 +29,8 @@ pub fn valve(ui: &mut Ui, view: &View, line: Line, actions: &mut Vec<Action>) {
         line,
         open: Fraction::clamped(quarters / QUARTERS),
     };
-    let quarters = look.open * QUARTERS;
-    ui.label(format!("{quarters:.0} of {QUARTERS:.0} quarter turns open"));
+    let quarters = (look.open * QUARTERS * 10.0).round() / 10.0;
+    ui.label(format!("{quarters} of {QUARTERS:.0} quarter turns open"));
     ui.horizontal_wrapped(|ui| {
         act(ui, "Front-seat", turn_to(0.0), actions);
         act(ui, "Crack", turn_to(1.0), actions);
@@ -54,7 +54,8 @@ pub fn valve(ui: &mut Ui, view: &View, line: Line, actions: &mut Vec<Action>) {
         label: "stem, quarter turns",
         value: quarters,
         range: 0.0..=QUARTERS,
-        step: 1.0,
+        // Fine enough to crack a valve by a few degrees.
+        step: 0.1,
         unit: "",
     };
     if let Some(quarters) = setting(ui, stem) {

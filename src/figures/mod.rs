@@ -1,0 +1,78 @@
+//! The model beside published values: one file per source, and all of them in one table.
+//!
+//! A source is one file with its [`Source`]: a name, where its values come from, and a function
+//! that runs the model and sets each published value beside ours. Nothing here changes what the
+//! model does; the published values live in `tests/published/data`, each file with its source.
+
+mod airflow_response;
+mod bare;
+mod charge_response;
+mod charging_chart;
+mod data;
+mod design_point;
+mod expansion_valve_pressures;
+mod fault_signs;
+mod figure;
+mod flare_torque;
+mod leak_units;
+mod liquid_line;
+mod nitrogen;
+mod outdoor_response;
+mod overcharge_and_air;
+mod page;
+mod property_tables;
+mod pump_down;
+mod rated;
+mod standing;
+mod target_superheat;
+mod vacuum;
+mod water;
+mod water_solubility;
+
+pub use figure::{Asked, Figure};
+pub use page::page;
+
+/// One source of published values.
+#[derive(Debug, Clone, Copy)]
+pub struct Source {
+    /// Its short name: that of its file.
+    pub name: &'static str,
+    /// Where the values come from.
+    pub origin: &'static str,
+    rows: fn() -> Vec<Figure>,
+}
+
+impl Source {
+    /// Every source: properties first, then tools, then the running unit.
+    pub const ALL: [Self; 19] = [
+        property_tables::SOURCE,
+        liquid_line::SOURCE,
+        water::SOURCE,
+        water_solubility::SOURCE,
+        nitrogen::SOURCE,
+        leak_units::SOURCE,
+        flare_torque::SOURCE,
+        charging_chart::SOURCE,
+        vacuum::SOURCE,
+        standing::SOURCE,
+        design_point::SOURCE,
+        outdoor_response::SOURCE,
+        airflow_response::SOURCE,
+        charge_response::SOURCE,
+        expansion_valve_pressures::SOURCE,
+        fault_signs::SOURCE,
+        target_superheat::SOURCE,
+        overcharge_and_air::SOURCE,
+        pump_down::SOURCE,
+    ];
+
+    /// The source of this name.
+    pub fn named(name: &str) -> Option<Self> {
+        Self::ALL.into_iter().find(|source| source.name == name)
+    }
+
+    /// Runs the model and sets it beside every value of the source.
+    pub fn figures(&self) -> Vec<Figure> {
+        (self.rows)()
+    }
+}

@@ -1,0 +1,76 @@
+//! The units that the published values are about, run to a steady state.
+
+use crate::job::{Overrides, Settled, settle};
+use crate::plant::{Fault, Unit};
+use crate::scenario::Scenario;
+use crate::units::Temperature;
+
+/// A unit with its scenario: sound, at 95 °F outdoors and 80/67 °F indoors.
+#[derive(Debug, Clone)]
+pub(super) struct Rated {
+    scenario: Scenario,
+}
+
+impl Rated {
+    /// The R-22 unit of 3 tons with a fixed orifice.
+    pub fn orifice() -> Self {
+        Self::shipped("r22_3ton_orifice")
+    }
+
+    /// The R-410A unit of 3 tons with an expansion valve.
+    pub fn valve() -> Self {
+        Self::shipped("r410a_3ton_txv")
+    }
+
+    fn shipped(name: &str) -> Self {
+        let scenario = Scenario::of_shipped_unit(name);
+        Self {
+            scenario: scenario.expect("both names are on the list of shipped units"),
+        }
+    }
+
+    /// The unit itself.
+    pub const fn unit(&self) -> &Unit {
+        &self.scenario.unit
+    }
+
+    /// The same with something changed about the unit.
+    pub fn with(mut self, change: impl FnOnce(&mut Unit)) -> Self {
+        change(&mut self.scenario.unit);
+        self
+    }
+
+    /// How it stands with nothing overridden.
+    pub fn at_rating(&self) -> Settled {
+        self.settle(&Overrides::default())
+    }
+
+    /// How it stands at an outdoor temperature, °F.
+    pub fn at_outdoor(&self, fahrenheit: f64) -> Settled {
+        self.settle(&Overrides {
+            outdoor: Some(Temperature::from_fahrenheit(fahrenheit)),
+            ..Overrides::default()
+        })
+    }
+
+    /// How it stands with a share of its charge.
+    pub fn at_charge(&self, share: f64) -> Settled {
+        self.settle(&Overrides {
+            charge: Some(share),
+            ..Overrides::default()
+        })
+    }
+
+    /// How it stands with a fault.
+    pub fn with_fault(&self, fault: Fault) -> Settled {
+        self.settle(&Overrides {
+            faults: vec![fault],
+            ..Overrides::default()
+        })
+    }
+
+    /// How it stands with these overrides.
+    pub fn settle(&self, overrides: &Overrides) -> Settled {
+        settle(&self.scenario, overrides)
+    }
+}
