@@ -76,7 +76,7 @@ fn main() -> io::Result<()> {
     )
 }
 
-/// The site at work, and a leak that was found.
+/// The site at work, an evacuation, and a leak that was found.
 fn for_the_readme(folder: &Path) -> io::Result<()> {
     fs::create_dir_all(folder)?;
     let size = Vec2::new(1280.0, 800.0);
@@ -86,6 +86,11 @@ fn for_the_readme(folder: &Path) -> io::Result<()> {
     });
     work.choose(Part::Valve(Line::Liquid));
     save(folder, "site", &shot(&mut work))?;
+    let mut vacuum = up_to("clogged_drier", |action| {
+        *action == Action::PumpIsolation(false)
+    });
+    vacuum.choose(Part::Pump);
+    save(folder, "evacuation", &shot(&mut vacuum))?;
     let mut leak = up_to("leaking_flare", |action| {
         matches!(action, Action::StemCap { .. })
     });

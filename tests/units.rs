@@ -12,8 +12,8 @@ use std::path::{Path, PathBuf};
 fn files() -> Vec<PathBuf> {
     let folder = Path::new(env!("CARGO_MANIFEST_DIR")).join("assets/units");
     let mut files: Vec<_> = fs::read_dir(folder)
-        .unwrap()
-        .map(|entry| entry.unwrap().path())
+        .expect("the folder is there")
+        .map(|entry| entry.expect("it can be read").path())
         .collect();
     files.sort();
     files

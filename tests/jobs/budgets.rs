@@ -40,7 +40,6 @@ fn imbalance(name: &str) -> [(&'static str, f64, f64); 5] {
 
 fn balances(name: &str) {
     for (what, off, most) in imbalance(name) {
-        println!("{name}: {what} off by {off:.1e}");
         assert!(off <= most, "{name}: {what} off by {off:.1e}");
     }
 }
