@@ -1,4 +1,5 @@
 //! Paints the pictures of the window without a display: `cargo run --example pictures [FOLDER]`.
+//! With `readme` in place of the folder it paints those of the README, into `assets/pictures`.
 
 #[path = "../tests/support/raster.rs"]
 mod raster;
@@ -18,6 +19,9 @@ use std::path::{Path, PathBuf};
 
 fn main() -> io::Result<()> {
     let folder = std::env::args_os().nth(1);
+    if folder.as_ref().is_some_and(|word| word == "readme") {
+        return for_the_readme(Path::new("assets/pictures"));
+    }
     let folder = folder.map_or_else(|| PathBuf::from("target/pictures"), PathBuf::from);
     fs::create_dir_all(&folder)?;
     let large = Vec2::new(1360.0, 860.0);
@@ -70,6 +74,28 @@ fn main() -> io::Result<()> {
         "end",
         &light(&mut up_to("clogged_drier", |_| false)),
     )
+}
+
+/// The site at work, an evacuation, and a leak that was found.
+fn for_the_readme(folder: &Path) -> io::Result<()> {
+    fs::create_dir_all(folder)?;
+    let size = Vec2::new(1280.0, 800.0);
+    let shot = |app: &mut App| Frames::new(size, Theme::Light).shot(app);
+    let mut work = up_to("clogged_drier", |action| {
+        matches!(action, Action::Diagnose(_))
+    });
+    work.choose(Part::Valve(Line::Liquid));
+    save(folder, "site", &shot(&mut work))?;
+    let mut vacuum = up_to("clogged_drier", |action| {
+        *action == Action::PumpIsolation(false)
+    });
+    vacuum.choose(Part::Pump);
+    save(folder, "evacuation", &shot(&mut vacuum))?;
+    let mut leak = up_to("leaking_flare", |action| {
+        matches!(action, Action::StemCap { .. })
+    });
+    leak.choose(Part::Joint(Joint::IndoorSuction));
+    save(folder, "leak", &shot(&mut leak))
 }
 
 /// A window in which the right procedure of a scenario has been done up to an action.

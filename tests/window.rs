@@ -255,6 +255,19 @@ fn a_blank_of_the_job_sheet_takes_a_number_and_the_hand_back_asks_twice() {
     press(&mut window, "Hand back now");
     assert!(window.state().job().is_none());
     window.get_by_label_contains("Not passed");
+    window.get_by_label("To work on next");
+    let missed = |label: &str| window.query_by_label_contains(label).is_some();
+    assert!(missed("1. ") && missed("2. ") && missed("3. ") && !missed("4. "));
+    assert!(window.query_by_label(&trains()).is_some());
     press(&mut window, "Back to the list");
     window.get_by_label("Your name");
+    // The list names no fault: what a job trains is told when it is over.
+    assert!(window.query_by_label(&trains()).is_none());
+}
+
+/// What the default scenario trains, in one line.
+fn trains() -> String {
+    let scenario = Scenario::shipped("clogged_drier").expect("it is shipped");
+    let words: Vec<_> = scenario.file.trains.split_whitespace().collect();
+    words.join(" ")
 }

@@ -181,8 +181,8 @@ pub fn manifold(canvas: &Canvas, view: &View) {
         );
     }
     for (hose, x, inner, word_at) in [
-        (Hose::Low, 276.0, 294.0, 286.0),
-        (Hose::High, 476.0, 458.0, 466.0),
+        (Hose::Low, 276.0, 294.0, 274.0),
+        (Hose::High, 476.0, 458.0, 474.0),
     ] {
         canvas.line(
             &[(inner, 538.0), (x, 538.0)],
@@ -407,11 +407,11 @@ fn cylinder(canvas: &Canvas, view: &View) {
         ],
         canvas.ink(3.0),
     );
-    let scale = Rect::from_min_max(pos2(812.0, 562.0), pos2(880.0, 588.0));
+    let scale = Rect::from_min_max(pos2(808.0, 562.0), pos2(890.0, 588.0));
     canvas.rect(scale, 3.0, palette.raised, canvas.ink(1.5));
     let weight = view.text(Reading::Scale);
     canvas.text(
-        846.0,
+        849.0,
         575.0,
         Align2::CENTER_CENTER,
         12.0,

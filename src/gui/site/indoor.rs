@@ -364,6 +364,8 @@ const fn label_side(place: ThermometerPlace) -> (Align2, f32, f32) {
         ThermometerPlace::ReturnAir
         | ThermometerPlace::ReturnWetBulb
         | ThermometerPlace::SupplyAir => (Align2::LEFT_CENTER, 13.0, 0.0),
+        // To the right: a hose may pass on the left.
+        ThermometerPlace::SuctionLine => (Align2::LEFT_BOTTOM, -9.0, -16.0),
         ThermometerPlace::OutdoorAir => (Align2::CENTER_TOP, 0.0, 13.0),
         _ => (Align2::CENTER_BOTTOM, 0.0, -16.0),
     }
