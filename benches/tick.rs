@@ -1,4 +1,6 @@
-//! How long a lookup, a tick, a replay and a settling take. `cargo bench --no-default-features --bench tick`.
+//! How long a lookup, a tick, a replay and a settling take.
+//!
+//! `cargo bench --no-default-features --bench tick`.
 
 use coldbench::attempt::{Recorder, replay};
 use coldbench::fluid::refrigerant::Refrigerant;
