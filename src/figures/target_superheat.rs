@@ -17,9 +17,6 @@ pub(super) const SOURCE: Source = Source {
 /// The cells that a unit is charged by, °F of superheat.
 const CELLS: std::ops::RangeInclusive<f64> = 5.0..=25.0;
 
-/// The coldest row, °F: below it such a unit runs with head-pressure control (common practice).
-const COLDEST: f64 = 75.0;
-
 fn figures() -> Vec<Figure> {
     let unit = Rated::orifice();
     let table = include_str!("../../tests/published/data/target_superheat.csv");
@@ -28,7 +25,7 @@ fn figures() -> Vec<Figure> {
     for row in rows(table) {
         let outdoor = row.number("outdoor_db");
         let cells = row.rest().filter(|(_, target)| CELLS.contains(target));
-        for (column, target) in cells.filter(|_| outdoor >= COLDEST) {
+        for (column, target) in cells {
             let wet_bulb = column.parse().unwrap_or(f64::NAN);
             let stands = unit.settle(&Overrides {
                 outdoor: Some(Temperature::from_fahrenheit(outdoor)),

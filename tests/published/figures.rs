@@ -31,6 +31,13 @@ const NOT_MET: &[(&str, &str, f64)] = &[
     // up refrigerant in its oil and lags; the liquid gauge stands at saturation.
     ("standing", "R-410A at rest at 70 °F", 1.427),
     ("standing", "R-410A at rest at 95 °F", 9.303),
+    // At 80 °F dry bulb the coil is dry below some 58 °F wet bulb: no superheat follows it there.
+    ("target_superheat", "55 °F outdoors, 50 °F wet bulb", 9.312),
+    ("target_superheat", "55 °F outdoors, 52 °F wet bulb", 6.312),
+    ("target_superheat", "55 °F outdoors, 54 °F wet bulb", 4.312),
+    ("target_superheat", "55 °F outdoors, 56 °F wet bulb", 1.312),
+    ("target_superheat", "65 °F outdoors, 52 °F wet bulb", 3.678),
+    ("target_superheat", "root mean square of all cells", 1.083),
     // A fixed orifice starves its coil on a mild day.
     (
         "outdoor_response",
