@@ -8,6 +8,8 @@ use super::{Fittings, Joint, Line, Link, Place, Plant, Spot};
 #[derive(Debug, Clone)]
 pub struct Outlets {
     elements: [ElementId; Spot::ALL.len()],
+    /// What was last set, so that a tick on untouched fittings does not set it anew.
+    last: Option<(Fittings, [bool; 2])>,
 }
 
 /// The place of the circuit that a spot opens to.
@@ -34,7 +36,10 @@ impl Outlets {
                 .network_mut()
                 .add_element(End::Node(node), End::Boundary(air), Law::Shut)
         });
-        Self { elements }
+        Self {
+            elements,
+            last: None,
+        }
     }
 
     /// The opening of a spot.
@@ -44,7 +49,16 @@ impl Outlets {
 
     /// Sets openings and the line's own valves for the next tick. `covered` tells whether a hose
     /// or a core tool is on a port, so that its core cannot leak to the air.
-    pub fn set(&self, fittings: &Fittings, covered: impl Fn(Line) -> bool, plant: &mut Plant) {
+    pub fn set(&mut self, fittings: &Fittings, covered: impl Fn(Line) -> bool, plant: &mut Plant) {
+        let now = Line::ALL.map(&covered);
+        if self
+            .last
+            .as_ref()
+            .is_some_and(|(then, hoses)| then == fittings && *hoses == now)
+        {
+            return;
+        }
+        self.last = Some((fittings.clone(), now));
         for spot in Spot::ALL {
             let network = plant.network_mut();
             let law = match spot {
