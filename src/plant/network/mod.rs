@@ -480,7 +480,7 @@ impl Network {
     /// One step of `dt`, s, from flashed nodes.
     pub(super) fn advance(&mut self, dt: f64, drive: &Drive, machinery: &impl Machinery) {
         let mut step = pressures::Step::begin(self, dt, drive);
-        step.conduct(self, drive, machinery);
+        step.conduct(self, machinery);
         step.solve(self, drive);
         self.compressor_power = step.compressed.power;
         self.transport(&step, drive);

@@ -37,7 +37,7 @@ pub(super) struct Step {
     per_to: [f64; MAX_ELEMENTS],
     forward: [bool; MAX_ELEMENTS],
     kind: [Kind; MAX_ELEMENTS],
-    bores: [Option<Conductor>; 1],
+    bore: Option<Conductor>,
     /// Volume that changes places both ways, m³/s.
     pub exchange: [f64; MAX_ELEMENTS],
     pub compressed: Compressed,
@@ -58,7 +58,7 @@ impl Step {
             per_to: [0.0; MAX_ELEMENTS],
             forward: [true; MAX_ELEMENTS],
             kind: [Kind::Open; MAX_ELEMENTS],
-            bores: [None],
+            bore: None,
             exchange: [0.0; MAX_ELEMENTS],
             compressed: Compressed::default(),
             change: [0.0; MAX_NODES],
@@ -101,8 +101,7 @@ impl Step {
     }
 
     /// First flows and slopes of all open elements.
-    pub fn conduct(&mut self, network: &Network, drive: &Drive, machinery: &impl Machinery) {
-        let _ = drive;
+    pub fn conduct(&mut self, network: &Network, machinery: &impl Machinery) {
         for &j in &network.open {
             let j = usize::from(j);
             let element = &network.elements[j];
@@ -154,7 +153,7 @@ impl Step {
             if bore.is_shut() {
                 return;
             }
-            self.bores[0] = Some(bore);
+            self.bore = Some(bore);
             self.hold(element, j, bore, None);
             return;
         }
@@ -366,7 +365,7 @@ impl Step {
     /// The path of an element, or the bore of the metering device.
     fn conductor(&self, network: &Network, j: usize) -> Conductor {
         match network.elements[j].law {
-            Law::Metering => self.bores[0].unwrap_or_default(),
+            Law::Metering => self.bore.unwrap_or_default(),
             _ => network.elements[j].conductor,
         }
     }
