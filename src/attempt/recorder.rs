@@ -6,6 +6,7 @@ use super::replay::{Lookup, ReplayError, Run};
 use super::{End, Entry, Head, Journal, Line, TICKS_BETWEEN_MARKS};
 use crate::job::{Door, Job, Refusal};
 use crate::scenario::Scenario;
+use crate::text::Message;
 use crate::words::Action;
 use std::fs::{File, OpenOptions};
 use std::io::{self, Seek, SeekFrom, Write};
@@ -191,7 +192,10 @@ impl Recorder {
             self.trouble = self.write(entry).err().map(|e| e.to_string());
         }
         match &self.trouble {
-            Some(why) => Err(Refusal::because(format!("It cannot be recorded: {why}"))),
+            Some(why) => {
+                let why = Message::new("refusal-unrecordable").with("why", why.clone());
+                Err(Refusal::because(why))
+            }
             None => Ok(()),
         }
     }
@@ -202,12 +206,12 @@ impl Door for Recorder {
         let entry = Entry::Do(action);
         // What is applied is what the file says, so that a replay cannot differ by a rounding.
         let Ok(Entry::Do(action)) = Entry::parse(&entry.to_string()) else {
-            return Err(Refusal::because("It cannot be written down."));
+            return Err(Refusal::because(Message::new("refusal-unwritable")));
         };
         self.note(entry)?;
         let done = self.job.apply(action);
         if let Err(refusal) = &done {
-            self.note(Entry::Refused(refusal.why.clone()))?;
+            self.note(Entry::Refused(refusal.why.to_string()))?;
         }
         done
     }

@@ -233,7 +233,11 @@ impl Run {
             // A program that was killed between the two lines leaves a refusal without its reason.
             (Entry::Resumed, _) | (_, None) => {
                 if let Entry::Do(action) = &line.entry {
-                    self.owed = self.job.apply(*action).err().map(|refusal| refusal.why);
+                    self.owed = self
+                        .job
+                        .apply(*action)
+                        .err()
+                        .map(|refusal| refusal.to_string());
                     match self.owed {
                         Some(_) => self.refused += 1,
                         None => self.done += 1,

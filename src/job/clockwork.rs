@@ -5,6 +5,7 @@ use crate::fluid::gas::MOLAR_MASS;
 use crate::fluid::moist_air;
 use crate::kit::ThermometerPlace;
 use crate::plant::{Conditions, Joint, Line, Made, Place, Spot};
+use crate::text::Message;
 use crate::units::{ATMOSPHERE, PSI};
 use crate::words::{FindingKind, HoseEnd};
 
@@ -80,7 +81,7 @@ impl Job {
             self.watch.note(
                 self.tick,
                 FindingKind::HighPressureTrip,
-                "outdoor unit",
+                Message::new("name-compressor"),
                 1.0,
             );
         }
@@ -98,7 +99,8 @@ impl Job {
         if kit.micron_gauge.follow(pressure, TICK, &mut kit.noise) {
             let gauge = pressure - ATMOSPHERE;
             let kind = FindingKind::MicronGaugeOverPressured;
-            self.watch.note(self.tick, kind, "micron gauge", gauge);
+            self.watch
+                .note(self.tick, kind, Message::new("name-micron-gauge"), gauge);
         }
         let operating = self.plant.operating();
         kit.clamp_meter
@@ -163,7 +165,8 @@ impl Job {
             let flux = network.flux(element);
             if flux.refrigerant > 0.0 {
                 let lost = flux.refrigerant * TICK;
-                self.watch.grow(tick, FindingKind::Released, label, lost);
+                self.watch
+                    .grow(tick, FindingKind::Released, label.clone(), lost);
             }
             // Air that a vacuum draws, not the breath that moves through an open joint.
             let air = -flux.gas[1] * MOLAR_MASS[1] * TICK;
@@ -174,13 +177,21 @@ impl Job {
         let pumped = network.flux(self.piping.pump());
         if pumped.refrigerant > 0.0 {
             let lost = pumped.refrigerant * TICK;
-            self.watch
-                .grow(tick, FindingKind::PumpedAway, "vacuum pump", lost);
+            self.watch.grow(
+                tick,
+                FindingKind::PumpedAway,
+                Message::new("name-vacuum-pump"),
+                lost,
+            );
         }
         let at_pump = network.node(self.piping.tee()).pressure - ATMOSPHERE;
         if pumped.mass > 0.0 && at_pump > 10.0 * PSI {
-            self.watch
-                .peak(tick, FindingKind::PumpUnderPressure, "vacuum pump", at_pump);
+            self.watch.peak(
+                tick,
+                FindingKind::PumpUnderPressure,
+                Message::new("name-vacuum-pump"),
+                at_pump,
+            );
         }
         for joint in Joint::ALL {
             if self.fittings.joint(joint).made == Made::Apart {
@@ -195,10 +206,10 @@ impl Job {
         let tick = self.tick;
         let (low, high) = self.test_pressures;
         let places = [
-            (Place::Evaporator, low, "low side"),
-            (Place::SuctionLine, low, "low side"),
-            (Place::LiquidLine, high, "liquid line"),
-            (Place::Condenser, high, "outdoor coil"),
+            (Place::Evaporator, low, Message::new("name-low-side")),
+            (Place::SuctionLine, low, Message::new("name-low-side")),
+            (Place::LiquidLine, high, Message::new("name-liquid-line")),
+            (Place::Condenser, high, Message::new("name-outdoor-coil")),
         ];
         for (place, limit, label) in places {
             let node = self.plant.network().node(self.plant.node(place));
@@ -214,8 +225,12 @@ impl Job {
         }
         let nitrogen = self.plant.network().flux(self.piping.from_nitrogen()).gas[0];
         if nitrogen > 0.0 && !self.kit.nitrogen.regulator_fitted {
-            self.watch
-                .grow(tick, FindingKind::NoRegulator, "nitrogen cylinder", TICK);
+            self.watch.grow(
+                tick,
+                FindingKind::NoRegulator,
+                Message::new("name-nitrogen"),
+                TICK,
+            );
         }
     }
 
@@ -228,23 +243,39 @@ impl Job {
         let suction = self.plant.pressure(Place::Shell);
         if suction < DEEP_VACUUM {
             self.electrics.motor_ruined = true;
-            self.watch
-                .note(tick, FindingKind::EnergisedInDeepVacuum, "compressor", 1.0);
+            self.watch.note(
+                tick,
+                FindingKind::EnergisedInDeepVacuum,
+                Message::new("name-compressor"),
+                1.0,
+            );
             return;
         }
         if suction < ATMOSPHERE - 0.5 * PSI {
-            self.watch
-                .grow(tick, FindingKind::RanInVacuum, "compressor", TICK);
+            self.watch.grow(
+                tick,
+                FindingKind::RanInVacuum,
+                Message::new("name-compressor"),
+                TICK,
+            );
         }
         let operating = self.plant.operating();
         if operating.compressor_flow < OIL_RETURN * self.rated_flow {
-            self.watch
-                .grow(tick, FindingKind::RanWithoutOilReturn, "compressor", TICK);
+            self.watch.grow(
+                tick,
+                FindingKind::RanWithoutOilReturn,
+                Message::new("name-compressor"),
+                TICK,
+            );
         }
         if operating.liquid_pumped > 0.0 {
             let liquid = operating.liquid_pumped * TICK;
-            self.watch
-                .grow(tick, FindingKind::LiquidToCompressor, "compressor", liquid);
+            self.watch.grow(
+                tick,
+                FindingKind::LiquidToCompressor,
+                Message::new("name-compressor"),
+                liquid,
+            );
         }
     }
 }

@@ -77,7 +77,7 @@ impl Page {
         }
         for finding in &self.report.findings {
             let head = format!("  {:>8}  ", phrases::clock(finding.tick));
-            f.write_str(&wrapped(&head, &finding.text))?;
+            f.write_str(&wrapped(&head, &finding.text.to_string()))?;
         }
         Ok(())
     }
@@ -127,7 +127,7 @@ fn mark_text(mark: &Mark) -> String {
     let mut text = wrapped(&head, &format!("{}{critical}", mark.criterion));
     for evidence in &mark.evidence {
         let head = format!("           {:>8}  ", phrases::clock(evidence.at));
-        text.push_str(&wrapped(&head, &evidence.text));
+        text.push_str(&wrapped(&head, &evidence.text.to_string()));
     }
     if let Some(own) = &mark.assessor {
         let said = format!("{}: {} of {}", own.assessor, own.points, mark.of);

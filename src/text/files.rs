@@ -17,7 +17,10 @@ macro_rules! files {
     };
 }
 
-files!["scenario", "sheet", "window"];
+files![
+    "action", "fault", "field", "finding", "mark", "name", "reading", "refusal", "scenario",
+    "sheet", "window",
+];
 
 /// The texts of the shipped scenarios as their files have them.
 const OF_SCENARIOS: &str = include_str!("../../assets/text/en/scenario.ftl");

@@ -1,0 +1,13 @@
+# Lo que muestran los instrumentos y cómo se escribe un valor.
+
+reading-bubbles = burbujas en { $spot }
+reading-compressor = compresor
+reading-detector = detector de fugas
+reading-nitrogen-cylinder = cilindro de nitrógeno
+reading-over-range = fuera de escala
+reading-nothing = sin lectura
+reading-microns = { $value } micrones
+reading-gauge-kilopascals = { $value } kPa man.
+reading-below = menos de { $level }
+reading-above = más de { $level }
+reading-between = entre { $low } y { $high }
