@@ -2,13 +2,14 @@
 //! and its control and pressed there, and what the job then did is what the procedure asked for.
 
 use coldbench::attempt::Recorder;
-use coldbench::gui::{App, Opener, Part, Session, fault_label, field_label};
+use coldbench::gui::{App, Opener, Part, Session, fault_label};
 use coldbench::job::procedure::{Performance, Procedure};
 use coldbench::job::{Door, Job, Refusal};
 use coldbench::kit::{Hose, HoseEnd};
 use coldbench::marking::Report;
 use coldbench::plant::{Arrow, Line, Spot, ThermostatCall};
 use coldbench::scenario::{Scenario, shipped_names};
+use coldbench::text::Message;
 use coldbench::words::{Action, DisconnectMove, GaugePlace};
 use eframe::egui::Key;
 use eframe::egui::accesskit::Role;
@@ -20,11 +21,11 @@ enum Hand {
     /// A button is pressed.
     Press(String),
     /// Something is chosen from a list.
-    Choose(&'static str, &'static str),
+    Choose(&'static str, String),
     /// A slider or a number field is set.
     Set(Role, &'static str, f64),
     /// A number is written in a blank.
-    Write(&'static str, String),
+    Write(String, String),
 }
 
 fn press(text: &str) -> Vec<Hand> {
@@ -64,11 +65,18 @@ fn controls(action: &Action) -> (Option<Part>, Vec<Hand>) {
         Action::Write { field, value } => {
             let text = value.to_string();
             let number = text.split(' ').next().unwrap_or_default().to_owned();
-            (None, vec![Hand::Write(field_label(field), number)])
+            (None, vec![Hand::Write(field.label().to_string(), number)])
         }
         Action::Diagnose(diagnosis) => {
-            let mut hands = vec![Hand::Choose("what is wrong", fault_label(diagnosis.fault))];
-            hands.extend(diagnosis.at.map(|at| Hand::Choose("where", at.label())));
+            let mut hands = vec![Hand::Choose(
+                "what is wrong",
+                fault_label(diagnosis.fault).to_string(),
+            )];
+            hands.extend(
+                diagnosis
+                    .at
+                    .map(|at| Hand::Choose("where", at.label().to_string())),
+            );
             hands.extend(press("Write the diagnosis"));
             (None, hands)
         }
@@ -224,7 +232,10 @@ fn cart(action: &Action) -> (Option<Part>, Vec<Hand>) {
                 HoseEnd::RefrigerantCylinder => "on the refrigerant cylinder",
                 HoseEnd::OpenAir => "held open to the air",
             };
-            (Part::Hose(hose), vec![Hand::Choose("put its end", place)])
+            (
+                Part::Hose(hose),
+                vec![Hand::Choose("put its end", place.to_owned())],
+            )
         }
         Action::TakeOff(hose) => (Part::Hose(hose), press("Take the hose off")),
         Action::Purge(hose) => (Part::Hose(hose), press("Purge the hose")),
@@ -274,7 +285,10 @@ fn cart(action: &Action) -> (Option<Part>, Vec<Hand>) {
                 GaugePlace::SuctionPort => "at the suction port",
                 GaugePlace::LiquidPort => "at the liquid port",
             };
-            (Part::MicronGauge, vec![Hand::Choose("screw it on", place)])
+            (
+                Part::MicronGauge,
+                vec![Hand::Choose("screw it on", place.to_owned())],
+            )
         }
         Action::MicronGaugeValve(on) => {
             let (yes, no) = (
@@ -327,7 +341,7 @@ impl Hands {
                 self.window.run();
             }
             Hand::Write(blank, number) => {
-                let find = (Role::TextInput, *blank);
+                let find = (Role::TextInput, blank.as_str());
                 self.window.get_by_role_and_label(find.0, find.1).focus();
                 self.window.run();
                 self.window
@@ -375,9 +389,9 @@ impl Door for Hands {
             self.over = Some(before);
         }
         if refused {
-            Err(Refusal::because(format!(
+            Err(Refusal::because(Message::verbatim(format!(
                 "the window says so for {action:?}"
-            )))
+            ))))
         } else {
             Ok(())
         }
@@ -405,7 +419,7 @@ impl Door for Past {
             self.0.over = before;
         }
         match self.0.window.query_by_label_contains("Not done: ") {
-            Some(_) => Err(Refusal::because("the job refuses it")),
+            Some(_) => Err(Refusal::because(Message::verbatim("the job refuses it"))),
             None => Ok(()),
         }
     }

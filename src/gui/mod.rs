@@ -29,7 +29,7 @@ pub use app::App;
 pub use no_window::NoWindow;
 pub use part::Part;
 pub use session::{Kept, Opener, Session, record_attempts};
-pub use sheet::{fault_label, field_label};
+pub use sheet::fault_label;
 
 use crate::scenario::{Scenario, shipped_names};
 use eframe::egui::ViewportBuilder;

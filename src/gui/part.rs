@@ -4,6 +4,7 @@ use super::view::View;
 use crate::job::Coat;
 use crate::kit::{Hose, HoseEnd, ThermometerPlace};
 use crate::plant::{Arrow, Joint, Line, Made, Spot, ThermostatCall};
+use crate::text::Message;
 use crate::words::{GaugePlace, Reading};
 
 /// A thing on the site.
@@ -85,31 +86,31 @@ impl Part {
     }
 
     /// What a technician calls it.
-    pub const fn label(self) -> &'static str {
+    pub const fn label(self) -> Message {
         match self {
-            Self::Protection => "glasses and gloves",
-            Self::Thermostat => "thermostat",
-            Self::Disconnect => "disconnect",
-            Self::Nameplate => "nameplate",
-            Self::Compressor => "compressor",
-            Self::OutdoorCoil => "outdoor coil",
-            Self::IndoorCoil => "indoor coil",
-            Self::Filter => "air filter",
-            Self::Valve(line) => valve_label(line),
-            Self::Port(Line::Liquid) => "liquid access port",
-            Self::Port(Line::Suction) => "suction access port",
+            Self::Protection => Message::new("name-protection"),
+            Self::Thermostat => Message::new("name-thermostat"),
+            Self::Disconnect => Message::new("name-disconnect"),
+            Self::Nameplate => Message::new("name-nameplate"),
+            Self::Compressor => Message::new("name-compressor"),
+            Self::OutdoorCoil => Message::new("name-outdoor-coil"),
+            Self::IndoorCoil => Message::new("name-indoor-coil"),
+            Self::Filter => Message::new("name-air-filter"),
+            Self::Valve(Line::Liquid) => Message::new("name-valve-liquid"),
+            Self::Valve(Line::Suction) => Message::new("name-valve-suction"),
+            Self::Port(line) => Spot::Port(line).label(),
             Self::Joint(joint) => joint.label(),
-            Self::Drier => "filter drier",
-            Self::Place(place) => place_label(place),
-            Self::Hose(hose) => hose_label(hose),
-            Self::HandValve(Hose::Low) => "low hand valve",
-            Self::HandValve(Hose::High) => "high hand valve",
-            Self::HandValve(Hose::Centre) => "centre of the manifold",
-            Self::Pump => "vacuum pump",
-            Self::MicronGauge => "micron gauge",
-            Self::Nitrogen => "nitrogen cylinder",
-            Self::Cylinder => "refrigerant cylinder",
-            Self::Detector => "leak detector",
+            Self::Drier => Message::new("name-drier"),
+            Self::Place(place) => place.label(),
+            Self::Hose(Hose::Low) => Message::new("part-hose-low"),
+            Self::Hose(Hose::High) => Message::new("part-hose-high"),
+            Self::Hose(Hose::Centre) => Message::new("part-hose-centre"),
+            Self::HandValve(hose) => hose.valve_label(),
+            Self::Pump => Message::new("name-vacuum-pump"),
+            Self::MicronGauge => Message::new("name-micron-gauge"),
+            Self::Nitrogen => Message::new("name-nitrogen"),
+            Self::Cylinder => Message::new("name-cylinder"),
+            Self::Detector => Message::new("name-detector"),
         }
     }
 
@@ -174,14 +175,6 @@ impl Part {
                 .detector_at()
                 .map_or("put away".into(), |spot| format!("at the {}", spot.label())),
         }
-    }
-}
-
-/// A service valve's name.
-pub const fn valve_label(line: Line) -> &'static str {
-    match line {
-        Line::Liquid => "liquid service valve",
-        Line::Suction => "suction service valve",
     }
 }
 

@@ -16,6 +16,7 @@ use crate::attempt::Observer;
 use crate::job::{Job, TICKS_PER_SECOND};
 use crate::marking::{CourseRecorder, Report};
 use crate::scenario::Scenario;
+use crate::text::Message;
 use crate::words::Action;
 use eframe::egui::{CentralPanel, Frame, Margin, Panel, RichText, Ui};
 
@@ -39,7 +40,7 @@ pub struct Practise {
     drafts: Drafts,
     sheet: SheetDraft,
     chart: StripChart,
-    refusal: Option<String>,
+    refusal: Option<Message>,
     last_frame: Option<f64>,
     chart_is_below: bool,
 }
@@ -185,7 +186,7 @@ impl Practise {
             ui.label(RichText::new(&self.scene.title).strong());
             if let Some(why) = &self.refusal {
                 ui.separator();
-                let text = RichText::new(format!("Not done: {why}"));
+                let text = RichText::new(format!("Not done: {}", view.tell(why)));
                 ui.label(text.color(Palette::of(ui).warn));
             }
         });

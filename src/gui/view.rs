@@ -266,7 +266,7 @@ pub struct PumpLook {
     clippy::struct_excessive_bools,
     reason = "each is a thing of its own to see"
 )]
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[derive(Debug, Clone, PartialEq, Eq)]
 pub struct ElectricsLook {
     /// The disconnect is in.
     pub disconnect_in: bool,
@@ -281,5 +281,5 @@ pub struct ElectricsLook {
     /// The indoor blower turns.
     pub blower_runs: bool,
     /// Which safety a meter finds open.
-    pub open_safety: Option<&'static str>,
+    pub open_safety: Option<Message>,
 }

@@ -18,8 +18,8 @@ macro_rules! files {
 }
 
 files![
-    "action", "fault", "field", "finding", "mark", "name", "reading", "refusal", "scenario",
-    "sheet", "window",
+    "action", "fault", "field", "finding", "mark", "name", "part", "reading", "refusal",
+    "scenario", "sheet", "window",
 ];
 
 /// The texts of the shipped scenarios as their files have them.

@@ -1,9 +1,7 @@
 # What instruments show, and how a value is written.
 
 reading-bubbles = bubbles at { $spot }
-reading-compressor = compressor
 reading-detector = detector
-reading-nitrogen-cylinder = nitrogen cylinder
 reading-over-range = over range
 reading-nothing = no reading
 reading-microns = { $value } microns

@@ -1,9 +1,7 @@
 # Lo que muestran los instrumentos y cómo se escribe un valor.
 
 reading-bubbles = burbujas en { $spot }
-reading-compressor = compresor
 reading-detector = detector de fugas
-reading-nitrogen-cylinder = cilindro de nitrógeno
 reading-over-range = fuera de escala
 reading-nothing = sin lectura
 reading-microns = { $value } micrones

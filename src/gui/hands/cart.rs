@@ -103,7 +103,9 @@ pub fn cylinder(ui: &mut Ui, view: &View, actions: &mut Vec<Action>) {
 /// The leak detector.
 pub fn detector(ui: &mut Ui, view: &View, actions: &mut Vec<Action>) {
     let at = view.detector_at();
-    if let Some(spot) = choice(ui, "hold its tip at", at, Spot::ALL, Spot::label) {
+    if let Some(spot) = choice(ui, "hold its tip at", at, Spot::ALL, |spot| {
+        view.tell(&spot.label())
+    }) {
         actions.push(Action::Sniff(spot));
     }
     if at.is_some() {

@@ -39,7 +39,7 @@ pub fn hands_ui(
         ui.label("What you can do to it appears here.");
         return;
     };
-    let mut heading = part.label().to_owned();
+    let mut heading = view.tell(&part.label());
     if let Some(first) = heading.get_mut(0..1) {
         first.make_ascii_uppercase();
     }
@@ -50,7 +50,7 @@ pub fn hands_ui(
     }
     ui.separator();
     ScrollArea::vertical().id_salt("hands").show(ui, |ui| {
-        ui.push_id(part.label(), |ui| {
+        ui.push_id(format!("{part:?}"), |ui| {
             first_takes_focus(ui, |ui| offers(ui, view, part, drafts, actions));
         });
     });

@@ -55,10 +55,10 @@ fn part_ui(ui: &Ui, canvas: &Canvas, view: &View, part: Part, chosen: &mut Optio
     let area = layout::area(part, view);
     let response = ui.interact(
         canvas.area(area),
-        ui.scope_id().with(part.label()),
+        ui.scope_id().with(format!("{part:?}")),
         Sense::click(),
     );
-    let name = format!("{}, {}", part.label(), part.state(view));
+    let name = format!("{}, {}", view.tell(&part.label()), part.state(view));
     let is_chosen = *chosen == Some(part);
     response.widget_info(|| WidgetInfo::selected(Role::Button, true, is_chosen, &name));
     if response.clicked() || response.gained_focus() {
