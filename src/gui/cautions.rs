@@ -27,7 +27,9 @@ pub const fn at(part: Part) -> Option<&'static str> {
             Some("Prove 0 psig first. Loosen slowly, away from the face.")
         }
         Part::Port(_) | Part::Hose(_) => Some("Liquid at a hose end burns: glasses and gloves."),
-        Part::Nitrogen => Some("Regulator on and backed off first. Never oxygen in its place."),
+        Part::Nitrogen | Part::Regulator => {
+            Some("Regulator on and backed off first. Never oxygen in its place.")
+        }
         Part::Cylinder => Some("Pressure, and cold burns from liquid."),
         _ => None,
     }

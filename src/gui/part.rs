@@ -1,7 +1,7 @@
 //! The things on the site that one can point at, with their names and how they look in words.
 
 use super::view::View;
-use crate::job::Coat;
+use crate::job::{Coat, Glass};
 use crate::kit::{Hose, HoseEnd, ThermometerPlace};
 use crate::plant::{Arrow, Joint, Line, Made, Spot, ThermostatCall};
 use crate::words::{GaugePlace, Reading};
@@ -33,6 +33,8 @@ pub enum Part {
     Joint(Joint),
     /// The filter drier.
     Drier,
+    /// The sight glass in the liquid line, after the drier.
+    SightGlass,
     /// Where a thermometer can be placed.
     Place(ThermometerPlace),
     /// A hose of the manifold.
@@ -43,10 +45,14 @@ pub enum Part {
     Pump,
     /// The micron gauge.
     MicronGauge,
-    /// The nitrogen cylinder with its regulator.
+    /// The nitrogen cylinder.
     Nitrogen,
+    /// The regulator on the nitrogen cylinder.
+    Regulator,
     /// The refrigerant cylinder on its scale.
     Cylinder,
+    /// The thermometers that are not in use, in their case.
+    Thermometers,
     /// The electronic leak detector.
     Detector,
 }
@@ -72,13 +78,20 @@ impl Part {
             Self::Pump,
             Self::MicronGauge,
             Self::Nitrogen,
+            Self::Regulator,
             Self::Cylinder,
+            Self::Thermometers,
             Self::Detector,
         ];
         unit.into_iter()
             .chain(valves)
             .chain(Joint::ALL.map(Self::Joint))
-            .chain([Self::Drier, Self::IndoorCoil, Self::Filter])
+            .chain([
+                Self::Drier,
+                Self::SightGlass,
+                Self::IndoorCoil,
+                Self::Filter,
+            ])
             .chain(ThermometerPlace::ALL.map(Self::Place))
             .chain(Hose::ALL.map(Self::Hose))
             .chain(cart)
@@ -100,6 +113,7 @@ impl Part {
             Self::Port(Line::Suction) => "suction access port",
             Self::Joint(joint) => joint.label(),
             Self::Drier => "filter drier",
+            Self::SightGlass => "sight glass",
             Self::Place(place) => place_label(place),
             Self::Hose(hose) => hose_label(hose),
             Self::HandValve(Hose::Low) => "low hand valve",
@@ -108,7 +122,9 @@ impl Part {
             Self::Pump => "vacuum pump",
             Self::MicronGauge => "micron gauge",
             Self::Nitrogen => "nitrogen cylinder",
+            Self::Regulator => "nitrogen regulator",
             Self::Cylinder => "refrigerant cylinder",
+            Self::Thermometers => "thermometer case",
             Self::Detector => "leak detector",
         }
     }
@@ -128,7 +144,10 @@ impl Part {
             Self::Nameplate => format!("refrigerant {}", view.scene.refrigerant),
             Self::Compressor => runs(electrics.compressor_runs).into(),
             Self::OutdoorCoil => format!("fan {}", runs(electrics.outdoor_fan_runs)),
-            Self::IndoorCoil => format!("blower {}", runs(electrics.blower_runs)),
+            Self::IndoorCoil => {
+                let blower = runs(electrics.blower_runs);
+                format!("blower {blower}{}", coat_label(view.indoor_coil_coat()))
+            }
             Self::Filter => "in its slot".into(),
             Self::Valve(line) => {
                 let valve = view.valve(line);
@@ -142,6 +161,7 @@ impl Part {
                 None => "taken out",
             }
             .into(),
+            Self::SightGlass => glass_label(view.sight_glass()),
             Self::Place(place) => place_state(place, view),
             Self::Hose(hose) => end_label(view.hose(hose).end).into(),
             Self::HandValve(hose) => opening_label(view.hand_valve(hose).unwrap_or(0.0)),
@@ -165,11 +185,17 @@ impl Part {
                 };
                 format!("valve {valve}, {regulator}")
             }
+            Self::Regulator => match view.nitrogen() {
+                (_, false, _) => "taken off".into(),
+                (_, true, 0.0) => "backed off".into(),
+                (_, true, _) => format!("set to {}", view.system().gauge(view.regulator())),
+            },
             Self::Cylinder => {
                 let (valve, inverted) = view.cylinder();
                 let way = if inverted { "inverted" } else { "upright" };
                 format!("{way}, valve {}", opening_label(valve))
             }
+            Self::Thermometers => format!("{} left", view.thermometers_free()),
             Self::Detector => view
                 .detector_at()
                 .map_or("put away".into(), |spot| format!("at the {}", spot.label())),
@@ -295,15 +321,29 @@ fn port_state(line: Line, view: &View) -> String {
 }
 
 fn place_state(place: ThermometerPlace, view: &View) -> String {
-    let coat = match view.coat(place) {
-        Coat::Dry => "",
-        Coat::Sweat => ", sweating",
-        Coat::Frost => ", frosted",
-    };
+    let coat = coat_label(view.coat(place));
     if view.thermometer_at(place) {
         format!("{}{coat}", view.text(Reading::Thermometer(place)))
     } else {
         format!("no thermometer{coat}")
+    }
+}
+
+/// What shows in the sight glass, in words.
+pub fn glass_label(glass: Glass) -> String {
+    match glass {
+        Glass::Clear => "clear".into(),
+        Glass::Flashes(vapour) if vapour < 0.2 => "bubbles run past".into(),
+        Glass::Flashes(_) => "it flashes, foam runs past".into(),
+        Glass::Level(filled) => format!("liquid stands in it, {:.0} % full", filled * 100.0),
+    }
+}
+
+const fn coat_label(coat: Coat) -> &'static str {
+    match coat {
+        Coat::Dry => "",
+        Coat::Sweat => ", sweating",
+        Coat::Frost => ", frosted",
     }
 }
 

@@ -166,7 +166,7 @@ impl Practise {
         let before = self.chosen;
         CentralPanel::default().frame(Frame::NONE).show(ui, |ui| {
             let view = View::new(self.session.job(), &self.scene, reads);
-            site_ui(ui, &view, &mut self.chosen);
+            site_ui(ui, &view, &mut self.chosen, &mut actions);
         });
         if self.chosen != before {
             self.side = Side::Hands;

@@ -71,7 +71,8 @@ fn blank(
         }
     }
     match view.sheet().entry(field) {
-        Some(entry) => ui.label(entry.value.to_string()),
+        // In the units of the person, whichever it was written in.
+        Some(entry) => ui.label(view.system().converted(entry.value).to_string()),
         None => ui.weak(unit),
     };
 }

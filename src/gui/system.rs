@@ -1,6 +1,6 @@
 //! The units of measure that the person chose, and how a value is written in them.
 
-use crate::units::{GaugePressure, Temperature};
+use crate::units::{GaugePressure, PSI, Temperature, Torque};
 use crate::words::{Dimension, Level, Quantity, Shown};
 
 /// A system of units.
@@ -64,6 +64,41 @@ impl System {
             (_, Dimension::Time) => "min",
             (_, Dimension::Plain) => "",
         }
+    }
+
+    /// A gauge pressure with its unit.
+    pub fn gauge(self, pressure: GaugePressure) -> String {
+        match self {
+            Self::InchPound => format!("{:.0} psig", pressure.psig()),
+            Self::Metric => format!("{:.0} kPa gauge", pressure.kilopascals()),
+        }
+    }
+
+    /// The unit of pressure in which a gauge counts, Pa, and its name.
+    pub const fn gauge_unit(self) -> (f64, &'static str) {
+        match self {
+            Self::InchPound => (PSI, "psig"),
+            Self::Metric => (1e3, "kPa gauge"),
+        }
+    }
+
+    /// The unit of torque in which a wrench counts, N m, and its name.
+    pub const fn torque_unit(self) -> (f64, &'static str) {
+        match self {
+            Self::InchPound => (Torque::from_foot_pounds(1.0).newton_metres(), "ft·lb"),
+            Self::Metric => (1.0, "N·m"),
+        }
+    }
+
+    /// A torque with its unit.
+    pub fn torque(self, torque: Torque) -> String {
+        let (unit, name) = self.torque_unit();
+        format!("{:.0} {name}", torque.newton_metres() / unit)
+    }
+
+    /// A level that was written in either system, as it reads in this one.
+    pub fn converted(self, level: Level) -> Level {
+        self.level(level.quantity())
     }
 
     /// What a face shows, with its unit.

@@ -1,9 +1,14 @@
 //! What stands on the cart: pump, micron gauge, nitrogen, refrigerant cylinder, detector.
 
+use super::hoses::FINE;
+use super::turning::quarter_turns;
 use super::{act, toggle};
-use crate::gui::part::gauge_place_label;
+use crate::gui::part::{Part, gauge_place_label, place_label};
+use crate::gui::system::System;
+use crate::gui::turn::SCREW_MOST;
 use crate::gui::view::View;
 use crate::gui::widgets::{Setting, choice, setting};
+use crate::kit::ThermometerPlace;
 use crate::plant::Spot;
 use crate::units::{Fraction, GaugePressure};
 use crate::words::{Action, GaugePlace, Reading};
@@ -51,23 +56,34 @@ pub fn micron_gauge(ui: &mut Ui, view: &View, actions: &mut Vec<Action>) {
 
 /// The nitrogen cylinder and its regulator.
 pub fn nitrogen(ui: &mut Ui, view: &View, actions: &mut Vec<Action>) {
-    let (open, fitted, set) = view.nitrogen();
+    let (open, ..) = view.nitrogen();
     let words = ("Open the nitrogen cylinder", "Shut the nitrogen cylinder");
     toggle(ui, open, words, Action::NitrogenValve, actions);
+    regulator(ui, view, actions);
+}
+
+/// The regulator alone.
+pub fn regulator(ui: &mut Ui, view: &View, actions: &mut Vec<Action>) {
+    let (_, fitted, _) = view.nitrogen();
     let words = ("Fit the regulator", "Take the regulator off");
     toggle(ui, fitted, words, Action::Regulator, actions);
     if fitted {
-        let screw = |psig| Action::SetRegulator(GaugePressure::from_psig(psig));
+        let screw = |pascals| Action::SetRegulator(GaugePressure::from_pascals(pascals));
         act(ui, "Back the regulator off", screw(0.0), actions);
+        let (unit, name) = view.system().gauge_unit();
+        let most = GaugePressure::from_psig(SCREW_MOST).pascals();
         let what = Setting {
             label: "regulator",
-            value: set,
-            range: 0.0..=600.0,
-            step: 5.0,
-            unit: " psig",
+            value: view.regulator().pascals() / unit,
+            range: 0.0..=(most / unit).round(),
+            step: match view.system() {
+                System::InchPound => 2.5,
+                System::Metric => 5.0,
+            },
+            unit: &format!(" {name}"),
         };
-        if let Some(psig) = setting(ui, what) {
-            actions.push(screw(psig));
+        if let Some(set) = setting(ui, what) {
+            actions.push(screw(set * unit));
         }
         ui.label(format!("Outlet {}", view.text(Reading::NitrogenOutlet)));
         ui.label(format!("Cylinder {}", view.text(Reading::NitrogenCylinder)));
@@ -83,11 +99,12 @@ pub fn cylinder(ui: &mut Ui, view: &View, actions: &mut Vec<Action>) {
         act(ui, "Crack the cylinder", turn_to(5.0), actions);
         act(ui, "Open the cylinder", turn_to(100.0), actions);
     });
+    quarter_turns(ui, view, Part::Cylinder, actions);
     let what = Setting {
         label: "cylinder valve open",
         value: valve * 100.0,
         range: 0.0..=100.0,
-        step: 5.0,
+        step: FINE,
         unit: " %",
     };
     if let Some(percent) = setting(ui, what) {
@@ -98,6 +115,22 @@ pub fn cylinder(ui: &mut Ui, view: &View, actions: &mut Vec<Action>) {
     ui.separator();
     ui.label(format!("Scale {}", view.text(Reading::Scale)));
     act(ui, "Tare the scale", Action::TareScale, actions);
+}
+
+/// The case of thermometers: where one goes that is still in it.
+pub fn thermometers(ui: &mut Ui, view: &View, actions: &mut Vec<Action>) {
+    let free = ThermometerPlace::ALL
+        .into_iter()
+        .filter(|&place| !view.thermometer_at(place));
+    if let Some(place) = choice(ui, "put one at", None, free, place_label) {
+        actions.push(Action::Clamp(place));
+    }
+    for place in ThermometerPlace::ALL {
+        if view.thermometer_at(place) {
+            let text = format!("Take back: {}", place_label(place));
+            act(ui, &text, Action::Unclamp(place), actions);
+        }
+    }
 }
 
 /// The leak detector.

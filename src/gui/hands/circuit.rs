@@ -3,6 +3,7 @@
 use super::valves::leak_search;
 use super::{Drafts, act, toggle};
 use crate::gui::view::View;
+use crate::job::Glass;
 use crate::kit::ThermometerPlace;
 use crate::plant::{Arrow, FlareSize, Joint, Made, Spot};
 use crate::units::Torque;
@@ -19,7 +20,7 @@ pub fn joint(
 ) {
     let made = view.made(joint);
     if let Made::Up(torque) = made {
-        ui.weak(format!("Last pulled to {:.0} ft·lb.", torque.foot_pounds()));
+        ui.weak(format!("Last pulled to {}.", view.system().torque(torque)));
     }
     match made {
         Made::Up(_) => act(ui, "Loosen the nut a turn", Action::Loosen(joint), actions),
@@ -49,16 +50,8 @@ pub fn joint(
     }
     ui.separator();
     ui.label(format!("Flare of {} tube.", size_label(view.flare(joint))));
-    ui.horizontal(|ui| {
-        let label = ui.label("torque wrench");
-        let value = DragValue::new(&mut drafts.torque)
-            .range(0.0..=200.0)
-            .speed(0.5)
-            .max_decimals(1)
-            .suffix(" ft·lb");
-        ui.add(value).labelled_by(label.id);
-    });
-    let torque = Torque::from_foot_pounds(drafts.torque);
+    wrench(ui, view, drafts);
+    let torque = drafts.torque;
     act(
         ui,
         "Make up to this torque",
@@ -68,6 +61,26 @@ pub fn joint(
     ui.separator();
     leak_search(ui, view, Spot::Joint(joint), actions);
 }
+
+/// The torque wrench, set in the units of the person.
+fn wrench(ui: &mut Ui, view: &View, drafts: &mut Drafts) {
+    let (unit, name) = view.system().torque_unit();
+    let mut shown = drafts.torque.newton_metres() / unit;
+    ui.horizontal(|ui| {
+        let label = ui.label("torque wrench");
+        let value = DragValue::new(&mut shown)
+            .range(0.0..=WRENCH_MOST.newton_metres() / unit)
+            .speed(0.5)
+            .max_decimals(1)
+            .suffix(format!(" {name}"));
+        if ui.add(value).labelled_by(label.id).changed() {
+            drafts.torque = Torque::from_newton_metres(shown * unit);
+        }
+    });
+}
+
+/// The end of the wrench's scale.
+const WRENCH_MOST: Torque = Torque::from_newton_metres(300.0);
 
 const fn size_label(size: FlareSize) -> &'static str {
     match size {
@@ -98,6 +111,16 @@ pub fn drier(ui: &mut Ui, view: &View, actions: &mut Vec<Action>) {
             act(ui, text, Action::FitDrier(arrow), actions);
         }
     }
+}
+
+/// The sight glass: what shows in it, and what that can mean.
+pub fn sight_glass(ui: &mut Ui, view: &View) {
+    let glass = view.sight_glass();
+    ui.label(match glass {
+        Glass::Clear => "Nothing moves: full of liquid, or empty. The eye cannot tell which.",
+        Glass::Flashes(_) => "Vapour comes with the liquid.",
+        Glass::Level(_) => "Nothing flows.",
+    });
 }
 
 /// The nameplate, to read.

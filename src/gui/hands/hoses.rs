@@ -1,7 +1,8 @@
 //! Hoses and hand valves of the manifold.
 
 use super::act;
-use crate::gui::part::end_label;
+use super::turning::quarter_turns;
+use crate::gui::part::{Part, end_label};
 use crate::gui::view::View;
 use crate::gui::widgets::{Setting, choice, setting};
 use crate::kit::{Hose, HoseEnd};
@@ -27,6 +28,9 @@ pub fn hose(ui: &mut Ui, view: &View, hose: Hose, actions: &mut Vec<Action>) {
     }
 }
 
+/// The steps of a slider for a valve, per cent: a tenth of a quarter turn is a whole number of them.
+pub const FINE: f64 = 0.25;
+
 /// A hand valve.
 pub fn hand_valve(ui: &mut Ui, view: &View, hose: Hose, actions: &mut Vec<Action>) {
     let open = view.hand_valve(hose).unwrap_or(0.0);
@@ -39,11 +43,12 @@ pub fn hand_valve(ui: &mut Ui, view: &View, hose: Hose, actions: &mut Vec<Action
         act(ui, "Crack the valve", turn_to(5.0), actions);
         act(ui, "Open the valve", turn_to(100.0), actions);
     });
+    quarter_turns(ui, view, Part::HandValve(hose), actions);
     let what = Setting {
         label: "hand valve open",
         value: open * 100.0,
         range: 0.0..=100.0,
-        step: 5.0,
+        step: FINE,
         unit: " %",
     };
     if let Some(percent) = setting(ui, what) {

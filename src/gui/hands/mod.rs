@@ -4,25 +4,29 @@ mod cart;
 mod circuit;
 mod electric;
 mod hoses;
+mod turning;
 mod valves;
 
 use super::cautions;
 use super::part::Part;
 use super::view::View;
 use super::widgets::{first_takes_focus, take_focus};
+use crate::units::Torque;
 use crate::words::Action;
 use eframe::egui::{RichText, ScrollArea, Ui};
 
 /// What is half entered and not yet done.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Drafts {
-    /// The torque to make a joint up to, ft·lb.
-    pub torque: f64,
+    /// The torque to make a joint up to.
+    pub torque: Torque,
 }
 
 impl Default for Drafts {
     fn default() -> Self {
-        Self { torque: 10.0 }
+        Self {
+            torque: Torque::from_foot_pounds(10.0),
+        }
     }
 }
 
@@ -70,13 +74,16 @@ fn offers(ui: &mut Ui, view: &View, part: Part, drafts: &mut Drafts, actions: &m
         Part::Port(line) => valves::port(ui, view, line, actions),
         Part::Joint(joint) => circuit::joint(ui, view, joint, drafts, actions),
         Part::Drier => circuit::drier(ui, view, actions),
+        Part::SightGlass => circuit::sight_glass(ui, view),
         Part::Place(place) => circuit::place(ui, view, place, actions),
         Part::Hose(hose) => hoses::hose(ui, view, hose, actions),
         Part::HandValve(hose) => hoses::hand_valve(ui, view, hose, actions),
         Part::Pump => cart::pump(ui, view, actions),
         Part::MicronGauge => cart::micron_gauge(ui, view, actions),
         Part::Nitrogen => cart::nitrogen(ui, view, actions),
+        Part::Regulator => cart::regulator(ui, view, actions),
         Part::Cylinder => cart::cylinder(ui, view, actions),
+        Part::Thermometers => cart::thermometers(ui, view, actions),
         Part::Detector => cart::detector(ui, view, actions),
     }
 }

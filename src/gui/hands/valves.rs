@@ -1,7 +1,9 @@
 //! Service valves and access ports.
 
+use super::turning::quarter_turns;
 use super::{act, toggle};
-use crate::gui::part::end_label;
+use crate::gui::part::{Part, end_label};
+use crate::gui::turn::STEM;
 use crate::gui::view::View;
 use crate::gui::widgets::{Setting, setting};
 use crate::kit::{Hose, HoseEnd};
@@ -9,9 +11,6 @@ use crate::plant::{Line, Spot};
 use crate::units::Fraction;
 use crate::words::Action;
 use eframe::egui::Ui;
-
-/// Quarter turns of a stem from seat to seat. Chosen: five full turns (common practice).
-pub const QUARTERS: f64 = 20.0;
 
 /// A service valve: its cap and its stem.
 pub fn valve(ui: &mut Ui, view: &View, line: Line, actions: &mut Vec<Action>) {
@@ -27,33 +26,18 @@ pub fn valve(ui: &mut Ui, view: &View, line: Line, actions: &mut Vec<Action>) {
     ui.separator();
     let turn_to = |quarters: f64| Action::Stem {
         line,
-        open: Fraction::clamped(quarters / QUARTERS),
+        open: Fraction::clamped(quarters / STEM),
     };
-    let quarters = (look.open * QUARTERS * 10.0).round() / 10.0;
-    ui.label(format!("{quarters} of {QUARTERS:.0} quarter turns open"));
     ui.horizontal_wrapped(|ui| {
         act(ui, "Front-seat", turn_to(0.0), actions);
         act(ui, "Crack", turn_to(1.0), actions);
-        act(ui, "Back-seat", turn_to(QUARTERS), actions);
+        act(ui, "Back-seat", turn_to(STEM), actions);
     });
-    ui.horizontal_wrapped(|ui| {
-        act(
-            ui,
-            "Quarter turn in",
-            turn_to((quarters - 1.0).round()),
-            actions,
-        );
-        act(
-            ui,
-            "Quarter turn out",
-            turn_to((quarters + 1.0).round()),
-            actions,
-        );
-    });
+    quarter_turns(ui, view, Part::Valve(line), actions);
     let stem = Setting {
         label: "stem, quarter turns",
-        value: quarters,
-        range: 0.0..=QUARTERS,
+        value: look.open * STEM,
+        range: 0.0..=STEM,
         // Fine enough to crack a valve by a few degrees.
         step: 0.1,
         unit: "",

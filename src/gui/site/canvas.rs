@@ -35,6 +35,12 @@ impl Canvas {
         self.to_screen * pos2(x, y)
     }
 
+    /// A point of the screen, on the sheet.
+    pub fn units(&self, pos: Pos2) -> (f32, f32) {
+        let at = self.to_screen.inverse() * pos;
+        (at.x, at.y)
+    }
+
     /// An area on the screen.
     pub fn area(&self, rect: Rect) -> Rect {
         self.to_screen.transform_rect(rect)

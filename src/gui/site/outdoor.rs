@@ -3,17 +3,16 @@
 use super::canvas::Canvas;
 use super::layout::{self, OUTDOOR, VALVES, line_y};
 use crate::gui::view::{ValveLook, View};
-use crate::job::TICKS_PER_SECOND;
 use crate::plant::Line;
 use eframe::egui::{Align2, Color32, Rect, pos2};
 
 /// Draws cabinet, coil, fan, compressor and pipes.
-pub fn draw(canvas: &Canvas, view: &View) {
+pub fn draw(canvas: &Canvas, view: &View, turn: f32) {
     let palette = canvas.palette;
     canvas.rect(OUTDOOR, 6.0, palette.raised, canvas.ink(2.0));
     pipes(canvas);
     coil(canvas);
-    fan(canvas, view);
+    fan(canvas, turn);
     compressor(canvas, view);
     nameplate(canvas, view);
     disconnect(canvas, view);
@@ -57,16 +56,11 @@ fn coil(canvas: &Canvas) {
 }
 
 /// The fan turns while it runs, and its blades stand still while the job stands still.
-fn fan(canvas: &Canvas, view: &View) {
+fn fan(canvas: &Canvas, turn: f32) {
     let palette = canvas.palette;
     let (x, y, radius) = (186.0, 108.0, 62.0);
     canvas.circle(x, y, radius, palette.paper, canvas.ink(1.5));
-    let turn = if view.electrics().outdoor_fan_runs {
-        (view.now() % (TICKS_PER_SECOND * 2)) as f32 * 0.7
-    } else {
-        0.4
-    };
-    blades(canvas, (x, y), radius - 8.0, turn);
+    blades(canvas, (x, y), radius - 8.0, turn + 0.4);
 }
 
 /// A fan's three blades.
