@@ -11,8 +11,9 @@ use crate::words::Action;
 /// Quarter turns of a stem from seat to seat. Chosen: five full turns (common practice).
 pub const STEM: f64 = 20.0;
 
-/// Quarter turns of a hand valve from shut to open. Chosen: two full turns (common practice).
-pub const WHEEL: f64 = 8.0;
+/// Quarter turns of a hand wheel from shut to open. Chosen: two and a half full turns, so that its
+/// mark stands on the other side when it is open.
+const WHEEL: f64 = 10.0;
 
 /// What a quarter turn of the regulator's screw adds, psig. Chosen: six full turns to 600 psig.
 const SCREW: f64 = 25.0;

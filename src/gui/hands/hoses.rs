@@ -28,8 +28,8 @@ pub fn hose(ui: &mut Ui, view: &View, hose: Hose, actions: &mut Vec<Action>) {
     }
 }
 
-/// The steps of a slider for a valve, per cent: a tenth of a quarter turn is a whole number of them.
-pub const FINE: f64 = 0.25;
+/// The steps of a slider for a valve, per cent: what a tenth of a quarter turn opens it by.
+pub const FINE: f64 = 1.0;
 
 /// A hand valve.
 pub fn hand_valve(ui: &mut Ui, view: &View, hose: Hose, actions: &mut Vec<Action>) {

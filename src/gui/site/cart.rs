@@ -244,18 +244,18 @@ fn cylinder(canvas: &Canvas, view: &View) {
 
 fn tools(canvas: &Canvas, view: &View) {
     let palette = canvas.palette;
-    canvas.caption(914.0, 538.0, "detector");
+    canvas.caption(924.0, 538.0, "detector");
     // The case: as many probes as are left in it.
     canvas.rect(layout::CASE, 4.0, palette.raised, canvas.ink(1.5));
     let left = view.thermometers_free();
     for i in 0..left.min(8) {
         let (column, row) = ((i % 4) as f32, (i / 4) as f32);
-        let at = (842.0 + 8.0 * column, 468.0 + 27.0 * row);
+        let at = (836.0 + 8.0 * column, 468.0 + 27.0 * row);
         canvas.line(&[at, (at.0, at.1 + 20.0)], canvas.ink(1.5));
         let head = around(at.0, at.1 + 4.0, 6.0, 8.0);
         canvas.rect(head, 1.0, palette.accent, canvas.ink(0.8));
     }
-    canvas.caption(846.0, 538.0, "thermometers");
+    canvas.caption(848.0, 538.0, "thermometers");
     // Glasses and gloves: on the hook, or gone because they are worn.
     let worn = view.is_protected();
     let stroke = if worn {
@@ -263,16 +263,16 @@ fn tools(canvas: &Canvas, view: &View) {
     } else {
         canvas.ink(2.0)
     };
-    canvas.circle(963.0, 470.0, 9.0, Color32::TRANSPARENT, stroke);
-    canvas.circle(985.0, 470.0, 9.0, Color32::TRANSPARENT, stroke);
-    canvas.line(&[(972.0, 468.0), (976.0, 468.0)], stroke);
+    canvas.circle(973.0, 470.0, 9.0, Color32::TRANSPARENT, stroke);
+    canvas.circle(995.0, 470.0, 9.0, Color32::TRANSPARENT, stroke);
+    canvas.line(&[(982.0, 468.0), (986.0, 468.0)], stroke);
     canvas.rect(
-        around(974.0, 504.0, 26.0, 30.0),
+        around(984.0, 504.0, 26.0, 30.0),
         8.0,
         Color32::TRANSPARENT,
         stroke,
     );
-    canvas.caption(974.0, 538.0, if worn { "worn" } else { "protection" });
+    canvas.caption(984.0, 538.0, if worn { "worn" } else { "protection" });
 }
 
 /// Draws the detector where it is: its bars count its signal.

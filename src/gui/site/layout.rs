@@ -132,7 +132,7 @@ pub const fn core_tool(line: Line) -> (f32, f32) {
 }
 
 /// Where the detector is put away.
-pub const DETECTOR: (f32, f32) = (914.0, 486.0);
+pub const DETECTOR: (f32, f32) = (924.0, 486.0);
 
 /// Where the middle of the detector's body is when its tip is held somewhere.
 pub const fn detector_body((x, y): (f32, f32)) -> (f32, f32) {
@@ -141,8 +141,8 @@ pub const fn detector_body((x, y): (f32, f32)) -> (f32, f32) {
 
 /// The case of thermometers.
 pub const CASE: Rect = Rect {
-    min: pos2(834.0, 462.0),
-    max: pos2(874.0, 522.0),
+    min: pos2(828.0, 462.0),
+    max: pos2(868.0, 522.0),
 };
 
 /// Where the sight glass is in the liquid line.
@@ -199,7 +199,7 @@ pub fn coupling(hose: Hose, view: &View) -> Rect {
 pub fn area(part: Part, view: &View) -> Rect {
     let small = |(x, y): (f32, f32)| around(x, y, 30.0, 30.0);
     match part {
-        Part::Protection => around(974.0, 486.0, 52.0, 84.0),
+        Part::Protection => around(984.0, 486.0, 52.0, 84.0),
         Part::Thermostat => around(636.0, 78.0, 62.0, 48.0),
         Part::Disconnect => around(454.0, 66.0, 46.0, 64.0),
         Part::Nameplate => around(292.0, 356.0, 56.0, 40.0),
@@ -207,7 +207,7 @@ pub fn area(part: Part, view: &View) -> Rect {
         Part::OutdoorCoil => around(186.0, 234.0, 264.0, 84.0),
         Part::IndoorCoil => around(880.0, 190.0, 150.0, 130.0),
         Part::Filter => around(866.0, 376.0, 164.0, 20.0),
-        Part::Valve(line) => around(VALVES, line_y(line) - 34.0, 76.0, 86.0),
+        Part::Valve(line) => around(VALVES, line_y(line) - 43.0, 68.0, 92.0),
         Part::Port(line) => around(VALVES, line_y(line) + 36.0, 40.0, 46.0),
         Part::Joint(at) => small(joint(at)),
         Part::Drier => around(610.0, line_y(Line::Liquid), 72.0, 44.0),

@@ -48,7 +48,7 @@ pub fn draw(canvas: &Canvas, view: &View) {
         (reach(to) - gap(to), suction),
     ];
     canvas.line(&ends, thick);
-    canvas.caption(530.0, liquid + 20.0, "liquid line");
+    canvas.caption(540.0, liquid + 20.0, "liquid line");
     canvas.caption(704.0, liquid + 24.0, "sight glass");
     canvas.caption(604.0, suction + 20.0, "suction line");
     drier(canvas, view, liquid);
