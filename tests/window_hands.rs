@@ -57,7 +57,8 @@ fn wheel(window: &mut Window, at: Pos2, notches: f32) {
         source: MouseWheelSource::Wheel,
         modifiers: Modifiers::NONE,
     });
-    window.run();
+    // The toolkit glides after a wheel for some frames.
+    window.run_steps(8);
 }
 
 /// Right-handed threads: clockwise goes in. Common practice, no source.
@@ -354,6 +355,17 @@ fn a_paused_room_asks_for_no_frame_and_the_fans_stand_still() {
         "with a focus"
     );
     assert_ne!(shapes(&window), before, "the focus is drawn");
+}
+
+#[test]
+fn the_site_stays_where_it_is_whatever_is_chosen() {
+    let (mut window, _) = at_work("clogged_drier");
+    let before = area(&window, Part::Filter);
+    for part in Part::all() {
+        window.state_mut().choose(part);
+        window.run();
+        assert_eq!(area(&window, Part::Filter), before, "{part:?}");
+    }
 }
 
 #[test]

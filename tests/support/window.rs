@@ -157,6 +157,5 @@ pub fn next_frame(window: &Window) -> Duration {
 
 /// What the window says when something was not done.
 pub fn refusal(window: &Window) -> Option<String> {
-    let node = window.query_by_label_contains("Not done: ")?;
-    node.accesskit_node().label()
+    window.query_by_label_contains("Not done: ")?.value()
 }

@@ -29,6 +29,11 @@ pub fn setting(ui: &mut Ui, what: Setting) -> Option<f64> {
         .step_by(what.step)
         .suffix(what.unit)
         .text(what.label);
+    // Beside it stand its number and its name: the row may not widen the panel, which would move
+    // the site under the hand.
+    let beside = 0.56 * 14.0 * what.label.chars().count() as f32 + 96.0;
+    let room = ui.available_width() - beside;
+    ui.spacing_mut().slider_width = room.clamp(50.0, 150.0);
     let response = ui.add(slider);
     let settled = response.drag_stopped() || (response.changed() && !response.dragged());
     if response.dragged() && !settled {
