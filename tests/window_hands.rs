@@ -169,6 +169,17 @@ fn keys_turn_the_stem_that_has_the_focus() {
 }
 
 #[test]
+fn an_assistive_program_turns_a_stem_too() {
+    let (mut window, _) = at_work("clogged_drier");
+    let line = Line::Suction;
+    act(&mut window, Action::StemCap { line, on: false });
+    let name = "suction service valve, back-seated, cap off";
+    window.get_by_label(name).decrement_accesskit();
+    window.run();
+    assert!((open(&window, line) - 0.95).abs() < 1e-9);
+}
+
+#[test]
 fn hand_valves_the_cylinder_and_the_regulator_turn_like_a_stem() {
     let (mut window, _) = at_work("clogged_drier");
     let sheet = Sheet::of(&window);

@@ -5,12 +5,12 @@
 mod support;
 
 use coldbench::gui::Part;
-use coldbench::kit::{Hose, HoseEnd};
-use coldbench::plant::{Line, ThermostatCall};
+use coldbench::kit::{Hose, HoseEnd, ThermometerPlace};
+use coldbench::plant::{Joint, Line, Made, ThermostatCall};
 use coldbench::units::{ATMOSPHERE, PSI};
-use coldbench::words::{Action, Reading};
+use coldbench::words::{Action, Level, Reading, SheetField};
 use eframe::egui::accesskit::{self, Role};
-use eframe::egui::{Key, Modifiers};
+use eframe::egui::{Event, Key, Modifiers};
 use egui_kittest::kittest::NodeT as _;
 use std::collections::{BTreeMap, BTreeSet};
 use support::{Window, at_work, focused, job, key, tab_to, window};
@@ -64,7 +64,7 @@ fn begin() -> Window {
     tab_to(&mut window, "I have read this");
     key(&mut window, Key::Enter);
     tab_to(&mut window, "Your name");
-    window.event(eframe::egui::Event::Text("A. Prentice".into()));
+    window.event(Event::Text("A. Prentice".into()));
     window.run();
     tab_to(&mut window, "Go to work: The bakery counter");
     key(&mut window, Key::Enter);
@@ -143,6 +143,52 @@ fn a_pump_down_is_done_by_keyboard_alone() {
     assert!((-3.0..6.0).contains(&left), "{left} psig in the line set");
     assert!(truth.refrigerant_released < 0.010, "two purges: {truth:?}");
     assert!(truth.charge > 0.95 * truth.nominal_charge, "{truth:?}");
+}
+
+/// A list, a number and a blank: none of them needs the pointer.
+#[test]
+fn lists_numbers_and_blanks_are_worked_by_keyboard() {
+    let (mut window, _) = at_work("clogged_drier");
+    let window = &mut window;
+    at_hand(window, "centre hose (yellow, C)");
+    assert_eq!(focused(window).as_deref(), Some("put its end"));
+    key(window, Key::Space);
+    press(window, "on the vacuum pump");
+    let hose = job(window).kit().manifold.hose(Hose::Centre);
+    assert_eq!(hose.end, Some(HoseEnd::VacuumPump));
+
+    at_hand(window, "thermometer case");
+    key(window, Key::Space);
+    press(window, "discharge line");
+    let place = ThermometerPlace::DischargeLine;
+    assert!(job(window).kit().thermometers.is_at(place));
+
+    let joint = Joint::DrierOutlet;
+    at_hand(window, joint.label());
+    press(window, "Loosen the nut a turn");
+    tab_to(window, "torque wrench");
+    type_in(window, "27");
+    press(window, "Make up to this torque");
+    let Made::Up(torque) = job(window).fittings().joint(joint).made else {
+        panic!("it is made up");
+    };
+    assert!((torque.foot_pounds() - 27.0).abs() < 1e-6, "{torque:?}");
+
+    press(window, "Job sheet");
+    tab_to(window, "superheat");
+    type_in(window, "12,5");
+    let entry = job(window).sheet().entry(SheetField::Superheat);
+    let value = entry.expect("it stands on the sheet").value;
+    assert_eq!(value, Level::FahrenheitDegrees(12.5));
+}
+
+/// Types over what stands in the field that has the focus, and leaves it by Enter.
+fn type_in(window: &mut Window, text: &str) {
+    window.key_press_modifiers(Modifiers::COMMAND, Key::A);
+    window.run();
+    window.event(Event::Text(text.into()));
+    window.run();
+    key(window, Key::Enter);
 }
 
 /// What the keyboard or an assistive program can work: role, name and identity of each.
