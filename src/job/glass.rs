@@ -29,7 +29,7 @@ impl Job {
             .network()
             .node(self.plant.node(Place::AfterDrier));
         let vapour = node.vapour_volume / node.volume;
-        if node.phase != Phase::TwoPhase || vapour < SEEN || vapour > 1.0 - SEEN {
+        if node.phase != Phase::TwoPhase || !(SEEN..=1.0 - SEEN).contains(&vapour) {
             return Glass::Clear;
         }
         let flows = |link: Link| {

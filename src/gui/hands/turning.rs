@@ -13,7 +13,8 @@ pub fn quarter_turns(ui: &mut Ui, view: &View, part: Part, actions: &mut Vec<Act
         return;
     };
     let now = quarters_text(turn.now);
-    ui.label(format!("{now} of {:.0} quarter turns open", turn.most));
+    ui.label(format!("{now} of {:.0} quarter turns open", turn.most))
+        .on_hover_text("On the site: drag round it, turn the wheel over it, or arrow keys.");
     ui.horizontal_wrapped(|ui| {
         for (word, by) in [("Quarter turn in", -1.0), ("Quarter turn out", 1.0)] {
             let button = ui.button(word);

@@ -255,7 +255,7 @@ fn tools(canvas: &Canvas, view: &View) {
         let head = around(at.0, at.1 + 4.0, 6.0, 8.0);
         canvas.rect(head, 1.0, palette.accent, canvas.ink(0.8));
     }
-    canvas.caption(848.0, 538.0, "thermometers");
+    canvas.caption(850.0, 450.0, "thermometers");
     // Glasses and gloves: on the hook, or gone because they are worn.
     let worn = view.is_protected();
     let stroke = if worn {

@@ -2,8 +2,7 @@
 
 use super::canvas::Canvas;
 use super::carry::{Carried, Held};
-use super::layout;
-use super::turning::{Turning, plate};
+use super::turning::{Turning, plate, plate_width};
 use crate::gui::part::Part;
 use crate::gui::turn::Turn;
 use crate::gui::view::View;
@@ -119,12 +118,9 @@ fn targets(canvas: &Canvas, view: &View, carried: Carried, at: (f32, f32)) {
         ring(13.0, 2.0);
         if at_hand.as_ref() == Some(&target) {
             ring(17.0, 2.0);
-            let above = if y > layout::SHEET.top() + 60.0 {
-                -34.0
-            } else {
-                34.0
-            };
-            plate(canvas, (x, y + above), &[target.label]);
+            // Beside it: above and below there is more that one looks at.
+            let half = 0.5 * plate_width(canvas, &[target.label]);
+            plate(canvas, (x + 24.0 + half, y), &[target.label]);
         }
     }
 }

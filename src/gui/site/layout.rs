@@ -181,7 +181,7 @@ pub const fn reach(part: Part) -> f32 {
 pub const fn turn_plate(part: Part, view: &View) -> (f32, f32) {
     let (x, y) = pivot(part, view);
     match part {
-        Part::Valve(_) => (x + 84.0, y - 12.0),
+        Part::Valve(_) => (x + 96.0, y - 12.0),
         Part::HandValve(Hose::High) => (x + 66.0, y - 2.0),
         Part::HandValve(_) => (x - 68.0, y - 2.0),
         Part::Cylinder => (x, y - 50.0),

@@ -120,7 +120,10 @@ fn part_ui(
             turning::draw(canvas, view, part, turn);
         }
     }
-    mark(canvas, area, &response, is_chosen);
+    // What is in the hand is where the hand is.
+    if !matches!(grip, Some(Grip::Carrying(_)) if is_chosen) {
+        mark(canvas, area, &response, is_chosen);
+    }
     tell(response, moves, grip.is_none(), &name);
 }
 

@@ -175,21 +175,24 @@ pub fn draw(canvas: &Canvas, view: &View, part: Part, turn: Turn) {
     plate(canvas, layout::turn_plate(part, view), &words);
 }
 
+/// The size of a plate's text. It is never smaller than can be read: in a low window it takes more
+/// of the sheet.
+fn plate_text(canvas: &Canvas) -> f32 {
+    (12.0_f32).max(10.0 / canvas.scale)
+}
+
+/// How wide a plate is.
+pub fn plate_width(canvas: &Canvas, lines: &[impl AsRef<str>]) -> f32 {
+    let letters = lines.iter().map(|line| line.as_ref().chars().count());
+    0.56 * plate_text(canvas) * letters.max().unwrap_or(0) as f32 + 12.0
+}
+
 /// A small plate with lines of text, over everything.
 pub fn plate(canvas: &Canvas, (x, y): (f32, f32), lines: &[impl AsRef<str>]) {
     let palette = canvas.palette;
-    let longest = lines
-        .iter()
-        .map(|line| line.as_ref().chars().count())
-        .max()
-        .unwrap_or(0);
-    // Text is never smaller than can be read: in a low window it takes more of the sheet.
-    let size = (12.0_f32).max(10.0 / canvas.scale);
-    let (width, height) = (
-        0.56 * size * longest as f32 + 12.0,
-        1.25 * size * lines.len() as f32 + 6.0,
-    );
-    let area = around(x, y, width, height);
+    let size = plate_text(canvas);
+    let height = 1.25 * size * lines.len() as f32 + 6.0;
+    let area = around(x, y, plate_width(canvas, lines), height);
     let area = area.translate(vec2(
         (layout::SHEET.left() - area.left()).max(0.0)
             - (area.right() - layout::SHEET.right()).max(0.0),
