@@ -6,8 +6,7 @@
 #[path = "../tests/support/raster.rs"]
 mod raster;
 
-use coldbench::gui::{App, Kept, Opener, Part, Session};
-use coldbench::job::{Door, Job, Refusal};
+use coldbench::gui::{App, Attempts, Part};
 use coldbench::scenario::{Scenario, shipped_names};
 use coldbench::units::Fraction;
 use coldbench::words::{
@@ -21,35 +20,11 @@ fn main() {
     divan::main();
 }
 
-/// A job that is kept nowhere.
-struct Passing(Job);
-
-impl Door for Passing {
-    fn apply(&mut self, action: Action) -> Result<(), Refusal> {
-        self.0.apply(action)
-    }
-
-    fn tick(&mut self) {
-        self.0.tick();
-    }
-
-    fn job(&self) -> &Job {
-        &self.0
-    }
-}
-
-impl Session for Passing {
-    fn finish(self: Box<Self>) -> Result<Kept, String> {
-        Err("a bench keeps nothing".into())
-    }
-}
-
 /// The room of the default scenario: hooked up, running for 15 min, everything in use.
 fn at_work() -> App {
-    let opener: Opener =
-        Box::new(|scenario, _who| Ok(Box::new(Passing(Job::new(scenario))) as Box<dyn Session>));
     let scenarios = shipped_names().filter_map(Scenario::shipped).collect();
-    let mut app = App::new(scenarios, opener);
+    // The bench's own attempts are passing files.
+    let mut app = App::new(scenarios, Attempts::in_folder(std::env::temp_dir()));
     app.open(0);
     let caps = Line::ALL.map(|line| Action::PortCap { line, on: false });
     let hoses = [

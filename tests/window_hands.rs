@@ -15,7 +15,7 @@ use eframe::egui::{Event, Key, Modifiers, MouseWheelSource, MouseWheelUnit, Pos2
 use eframe::egui::{Vec2, vec2};
 use egui_kittest::kittest::Queryable as _;
 use std::time::Duration;
-use support::{Done, Sheet, Window, area, at_work, drag, job, next_frame, refusal};
+use support::{Sheet, Window, area, at_work, drag, job, next_frame, recorded, refusal};
 
 fn act(window: &mut Window, action: Action) {
     window.state_mut().act(action);
@@ -37,9 +37,9 @@ fn round(middle: Pos2, radius: f32, degrees: i32) -> Vec<Pos2> {
         .collect()
 }
 
-fn stems(done: &Done) -> usize {
-    let is_stem = |action: &&Action| matches!(action, Action::Stem { .. });
-    done.borrow().iter().filter(is_stem).count()
+/// How often a stem was turned.
+fn stems(window: &Window) -> usize {
+    recorded(window, "Stem(")
 }
 
 fn press(window: &mut Window, label: &str) {
@@ -64,7 +64,7 @@ fn wheel(window: &mut Window, at: Pos2, notches: f32) {
 /// Right-handed threads: clockwise goes in. Common practice, no source.
 #[test]
 fn a_stem_turns_with_the_hand_that_goes_round_it() {
-    let (mut window, done) = at_work("clogged_drier");
+    let mut window = at_work("clogged_drier");
     let line = Line::Liquid;
     act(&mut window, Action::StemCap { line, on: false });
     let middle = area(&window, Part::Valve(line)).center();
@@ -76,16 +76,16 @@ fn a_stem_turns_with_the_hand_that_goes_round_it() {
     );
     // Ten degrees are a ninth of a quarter turn: at most one action for each step of the hand.
     assert!(
-        (20..=40).contains(&stems(&done)),
+        (20..=40).contains(&stems(&window)),
         "{} actions",
-        stems(&done)
+        stems(&window)
     );
     drag(&mut window, &round(middle, 20.0, -180));
     assert!((open(&window, line) - 0.9).abs() < 0.006);
-    let before = stems(&done);
+    let before = stems(&window);
     window.run_steps(10);
     assert_eq!(
-        stems(&done),
+        stems(&window),
         before,
         "a hand that is off the stem does nothing"
     );
@@ -93,7 +93,7 @@ fn a_stem_turns_with_the_hand_that_goes_round_it() {
 
 #[test]
 fn a_stem_stops_at_its_front_seat() {
-    let (mut window, _) = at_work("clogged_drier");
+    let mut window = at_work("clogged_drier");
     let line = Line::Suction;
     act(&mut window, Action::StemCap { line, on: false });
     let middle = area(&window, Part::Valve(line)).center();
@@ -103,7 +103,7 @@ fn a_stem_stops_at_its_front_seat() {
 
 #[test]
 fn a_hand_that_holds_still_gives_no_action() {
-    let (mut window, done) = at_work("clogged_drier");
+    let mut window = at_work("clogged_drier");
     let line = Line::Liquid;
     act(&mut window, Action::StemCap { line, on: false });
     let path = round(area(&window, Part::Valve(line)).center(), 20.0, 90);
@@ -113,16 +113,16 @@ fn a_hand_that_holds_still_gives_no_action() {
         window.hover_at(point);
         window.run();
     }
-    let turned = stems(&done);
+    let turned = stems(&window);
     assert!(turned > 5);
     window.get_by_label_contains("quarter turns open");
     window.run_steps(20);
-    assert_eq!(stems(&done), turned);
+    assert_eq!(stems(&window), turned);
 }
 
 #[test]
 fn a_stem_under_its_cap_is_not_turned_and_the_window_says_why() {
-    let (mut window, _) = at_work("clogged_drier");
+    let mut window = at_work("clogged_drier");
     let middle = area(&window, Part::Valve(Line::Liquid)).center();
     drag(&mut window, &round(middle, 20.0, 90));
     assert_eq!(open(&window, Line::Liquid), 1.0);
@@ -132,7 +132,7 @@ fn a_stem_under_its_cap_is_not_turned_and_the_window_says_why() {
 
 #[test]
 fn the_wheel_turns_what_the_pointer_is_on_by_a_quarter_turn_a_notch() {
-    let (mut window, _) = at_work("clogged_drier");
+    let mut window = at_work("clogged_drier");
     let line = Line::Liquid;
     act(&mut window, Action::StemCap { line, on: false });
     let middle = area(&window, Part::Valve(line)).center();
@@ -149,7 +149,7 @@ fn the_wheel_turns_what_the_pointer_is_on_by_a_quarter_turn_a_notch() {
 
 #[test]
 fn keys_turn_the_stem_that_has_the_focus() {
-    let (mut window, _) = at_work("clogged_drier");
+    let mut window = at_work("clogged_drier");
     let line = Line::Suction;
     act(&mut window, Action::StemCap { line, on: false });
     support::tab_to(&mut window, "suction service valve, ");
@@ -170,7 +170,7 @@ fn keys_turn_the_stem_that_has_the_focus() {
 
 #[test]
 fn an_assistive_program_turns_a_stem_too() {
-    let (mut window, _) = at_work("clogged_drier");
+    let mut window = at_work("clogged_drier");
     let line = Line::Suction;
     act(&mut window, Action::StemCap { line, on: false });
     let name = "suction service valve, back-seated, cap off";
@@ -181,7 +181,7 @@ fn an_assistive_program_turns_a_stem_too() {
 
 #[test]
 fn hand_valves_the_cylinder_and_the_regulator_turn_like_a_stem() {
-    let (mut window, _) = at_work("clogged_drier");
+    let mut window = at_work("clogged_drier");
     let sheet = Sheet::of(&window);
     drag(&mut window, &round(sheet.at(476.0, 538.0), 16.0, -180));
     let high = job(&window).kit().manifold.high_valve.get();
@@ -197,7 +197,7 @@ fn hand_valves_the_cylinder_and_the_regulator_turn_like_a_stem() {
 
 #[test]
 fn a_hose_end_is_dragged_to_a_port_and_off_again() {
-    let (mut window, _) = at_work("clogged_drier");
+    let mut window = at_work("clogged_drier");
     let sheet = Sheet::of(&window);
     let (hook, port) = (sheet.at(300.0, 588.0), sheet.at(372.0, 372.0));
     let way = [hook, sheet.at(330.0, 480.0), sheet.at(368.0, 376.0)];
@@ -237,7 +237,7 @@ fn a_hose_end_is_dragged_to_a_port_and_off_again() {
 
 #[test]
 fn escape_puts_back_what_is_in_the_hand() {
-    let (mut window, done) = at_work("clogged_drier");
+    let mut window = at_work("clogged_drier");
     let sheet = Sheet::of(&window);
     window.drag_at(sheet.at(394.0, 588.0));
     window.run();
@@ -246,12 +246,13 @@ fn escape_puts_back_what_is_in_the_hand() {
     support::key(&mut window, Key::Escape);
     window.drop_at(sheet.at(176.0, 506.0));
     window.run();
-    assert!(done.borrow().is_empty());
+    assert_eq!(recorded(&window, "Connect("), 0);
+    assert_eq!(job(&window).kit().manifold.hose(Hose::Centre).end, None);
 }
 
 #[test]
 fn probes_are_carried_to_where_they_measure() {
-    let (mut window, _) = at_work("clogged_drier");
+    let mut window = at_work("clogged_drier");
     let sheet = Sheet::of(&window);
     let case = area(&window, Part::Thermometers).center();
     let suction = sheet.at(464.0, 318.0);
@@ -290,7 +291,7 @@ fn probes_are_carried_to_where_they_measure() {
 /// 1 lbf·ft is 1.355 818 N·m and 1 psi 6.894 757 kPa. Source: NIST SP 811, Appendix B.
 #[test]
 fn the_wrench_and_the_regulator_count_in_the_units_that_were_chosen() {
-    let (mut window, _) = at_work("clogged_drier");
+    let mut window = at_work("clogged_drier");
     press(&mut window, "kPa, °C");
     let joint = Joint::DrierInlet;
     window.state_mut().choose(Part::Joint(joint));
@@ -334,7 +335,7 @@ fn the_wrench_and_the_regulator_count_in_the_units_that_were_chosen() {
 /// 12.6 °F apart are 7.0 K. Source: NIST SP 811, Appendix B.
 #[test]
 fn a_value_on_the_sheet_reads_in_either_system() {
-    let (mut window, _) = at_work("clogged_drier");
+    let mut window = at_work("clogged_drier");
     let value = coldbench::words::Level::FahrenheitDegrees(12.6);
     let field = SheetField::Superheat;
     act(&mut window, Action::Write { field, value });
@@ -351,7 +352,7 @@ fn a_value_on_the_sheet_reads_in_either_system() {
 
 #[test]
 fn a_paused_room_asks_for_no_frame_and_the_fans_stand_still() {
-    let (mut window, _) = at_work("clogged_drier");
+    let mut window = at_work("clogged_drier");
     let cool = Action::Thermostat(ThermostatCall::Cool);
     act(&mut window, cool);
     window.state_mut().run(600);
@@ -370,7 +371,7 @@ fn a_paused_room_asks_for_no_frame_and_the_fans_stand_still() {
 
 #[test]
 fn the_site_stays_where_it_is_whatever_is_chosen() {
-    let (mut window, _) = at_work("clogged_drier");
+    let mut window = at_work("clogged_drier");
     let before = area(&window, Part::Filter);
     for part in Part::all() {
         window.state_mut().choose(part);
@@ -382,7 +383,7 @@ fn the_site_stays_where_it_is_whatever_is_chosen() {
 #[test]
 fn the_scenarios_all_open() {
     for name in shipped_names() {
-        let (window, _) = at_work(name);
+        let window = at_work(name);
         window.get_by_label_contains("sight glass, ");
     }
 }

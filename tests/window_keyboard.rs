@@ -60,7 +60,7 @@ fn until_below(window: &mut Window, psig: f64) {
 
 /// From the cautions to the job, with a name typed.
 fn begin() -> Window {
-    let (mut window, _) = window([1280.0, 800.0]);
+    let mut window = window([1280.0, 800.0]);
     tab_to(&mut window, "I have read this");
     key(&mut window, Key::Enter);
     tab_to(&mut window, "Your name");
@@ -148,7 +148,7 @@ fn a_pump_down_is_done_by_keyboard_alone() {
 /// A list, a number and a blank: none of them needs the pointer.
 #[test]
 fn lists_numbers_and_blanks_are_worked_by_keyboard() {
-    let (mut window, _) = at_work("clogged_drier");
+    let mut window = at_work("clogged_drier");
     let window = &mut window;
     at_hand(window, "centre hose (yellow, C)");
     assert_eq!(focused(window).as_deref(), Some("put its end"));
@@ -246,7 +246,7 @@ fn check_reach(window: &mut Window, mut wanted: BTreeMap<String, (Role, String)>
 
 #[test]
 fn every_control_of_every_room_has_its_name_and_the_tab_key_reaches_it() {
-    let (mut window, _) = window([1280.0, 1400.0]);
+    let mut window = window([1280.0, 1400.0]);
     for room in ["the cautions", "the list"] {
         let found = controls(&window);
         check_names(&found, room);
@@ -309,7 +309,7 @@ fn check_reach_back(window: &mut Window, mut wanted: BTreeMap<String, (Role, Str
 
 #[test]
 fn what_each_part_offers_has_its_name_and_is_reached_from_the_part() {
-    let (mut window, _) = at_work("clogged_drier");
+    let mut window = at_work("clogged_drier");
     let bare = controls(&window);
     for action in [
         Action::CoreTool {

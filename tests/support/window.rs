@@ -2,77 +2,74 @@
 
 #![allow(dead_code, reason = "each test file takes what it needs")]
 
-use coldbench::gui::{App, Kept, Opener, Part, Session};
-use coldbench::job::{Door, Job, Refusal};
+#[path = "folder.rs"]
+mod folder;
+
+use coldbench::gui::{App, Attempts, Part};
+use coldbench::job::Job;
 use coldbench::scenario::{Scenario, shipped_names};
-use coldbench::words::Action;
 use eframe::egui::{Key, Pos2, Rect, Theme, Vec2, ViewportId};
 use egui_kittest::Harness;
 use egui_kittest::kittest::{NodeT as _, Queryable as _};
-use std::cell::RefCell;
-use std::rc::Rc;
+use folder::Folder;
+use std::fs;
+use std::ops::{Deref, DerefMut};
 use std::time::Duration;
 
-pub type Window = Harness<'static, App>;
-
-/// What went through the door, in order.
-pub type Done = Rc<RefCell<Vec<Action>>>;
-
-/// A job that is kept nowhere and tells what was done.
-struct Told {
-    job: Job,
-    done: Done,
+/// A window with the folder of its attempts, which goes when the window has gone.
+pub struct Window {
+    harness: Harness<'static, App>,
+    folder: Folder,
 }
 
-impl Door for Told {
-    fn apply(&mut self, action: Action) -> Result<(), Refusal> {
-        self.done.borrow_mut().push(action);
-        self.job.apply(action)
-    }
+impl Deref for Window {
+    type Target = Harness<'static, App>;
 
-    fn tick(&mut self) {
-        self.job.tick();
-    }
-
-    fn job(&self) -> &Job {
-        &self.job
+    fn deref(&self) -> &Self::Target {
+        &self.harness
     }
 }
 
-impl Session for Told {
-    fn finish(self: Box<Self>) -> Result<Kept, String> {
-        Err("a test keeps nothing".into())
+impl DerefMut for Window {
+    fn deref_mut(&mut self) -> &mut Self::Target {
+        &mut self.harness
     }
 }
 
-/// A window at its start, of a size, and what is done in it.
-pub fn window(size: [f32; 2]) -> (Window, Done) {
-    let done = Done::default();
-    let told = Rc::clone(&done);
-    let opener: Opener = Box::new(move |scenario, _who| {
-        let (job, done) = (Job::new(scenario), Rc::clone(&told));
-        Ok(Box::new(Told { job, done }) as Box<dyn Session>)
-    });
+/// A window at its start, of a size.
+pub fn window(size: [f32; 2]) -> Window {
     let scenarios = shipped_names().filter_map(Scenario::shipped).collect();
-    let mut window = Harness::builder()
+    let folder = Folder::fresh();
+    let attempts = Attempts::in_folder(folder.path());
+    let harness = Harness::builder()
         .with_size(size)
         .with_theme(Theme::Light)
         .with_context_setup(App::dress)
         .build_ui_state(
             |ui, app: &mut App| app.window_ui(ui),
-            App::new(scenarios, opener),
+            App::new(scenarios, attempts),
         );
+    let mut window = Window { harness, folder };
     window.run();
-    (window, done)
+    window
 }
 
-/// A window in which a scenario is open, and what is done in it.
-pub fn at_work(scenario: &str) -> (Window, Done) {
-    let (mut window, done) = window([1280.0, 800.0]);
+/// A window in which a scenario is open.
+pub fn at_work(scenario: &str) -> Window {
+    let mut window = window([1280.0, 800.0]);
     let index = shipped_names().position(|name| name == scenario);
     window.state_mut().open(index.expect("it is shipped"));
     window.run();
-    (window, done)
+    window
+}
+
+/// How often a word stands in what was recorded of the job: once for each action of that name.
+pub fn recorded(window: &Window, word: &str) -> usize {
+    let files = fs::read_dir(window.folder.path()).expect("the folder is there");
+    files
+        .map(|file| fs::read_to_string(file.expect("it is listed").path()))
+        .map(|text| text.expect("a journal is text").matches(word).count())
+        .sum()
 }
 
 /// The job under way.
