@@ -9,7 +9,7 @@ use crate::job::TICKS_PER_SECOND;
 use crate::kit::Hose;
 use crate::units::{MICRON, PSI};
 use crate::words::Reading;
-use eframe::egui::{Id, TextStyle, Ui, Vec2b};
+use eframe::egui::{Id, Sense, TextStyle, Ui, Vec2b};
 use egui_plot::{GridMark, Line, Plot, PlotPoints};
 
 /// What is drawn at one moment: seconds, then what low gauge, high gauge (Pa gauge) and micron
@@ -101,6 +101,8 @@ fn strip<'a>(name: &'static str, view: &View, height: f32) -> Plot<'a> {
     Plot::new(name)
         .height(height)
         .allow_scroll(false)
+        // Its values stand beside it as instruments: the Tab key passes it by.
+        .sense(Sense::CLICK | Sense::DRAG)
         .allow_zoom(Vec2b::new(true, false))
         .allow_drag(Vec2b::new(true, false))
         .include_x(0.0)

@@ -22,6 +22,7 @@ mod site;
 mod start;
 mod system;
 mod theme;
+mod turn;
 mod view;
 mod widgets;
 

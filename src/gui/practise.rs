@@ -173,7 +173,7 @@ impl Practise {
         let before = self.chosen;
         CentralPanel::default().frame(Frame::NONE).show(ui, |ui| {
             let view = View::new(self.recorder.job(), &self.scene, self.mode(), reads);
-            site_ui(ui, &view, &mut self.chosen);
+            site_ui(ui, &view, &mut self.chosen, &mut actions);
         });
         if self.chosen != before {
             self.side = Side::Hands;
@@ -189,7 +189,7 @@ impl Practise {
         ui.horizontal(|ui| {
             clock_ui(ui, &view, &mut self.pace);
             ui.separator();
-            ui.label(RichText::new(&self.scene.title).strong());
+            ui.label(RichText::new(view.tell(&self.scene.title)).strong());
             if let Some(why) = &self.refusal {
                 ui.separator();
                 let text = RichText::new(format!("Not done: {}", view.tell(why)));

@@ -72,8 +72,9 @@ fn blank(
         }
     }
     match view.sheet().entry(field) {
-        Some(entry) => ui.label(view.tell(&entry.value.words())),
-        None => ui.weak(unit),
+        // In the units of the person, whichever it was written in.
+        Some(entry) => ui.label(view.tell(&view.system().converted(entry.value).words())),
+        None => ui.weak(view.tell(&unit)),
     };
 }
 

@@ -4,6 +4,7 @@ use super::cautions::{AT_THE_START, PRACTICE_ONLY, caution_ui};
 use super::scene::flowing;
 use crate::attempt::Mode;
 use crate::scenario::Scenario;
+use crate::text::{Language, Message};
 use eframe::egui::{CentralPanel, Frame, RichText, ScrollArea, Ui};
 
 /// What is filled in at the start.
@@ -53,10 +54,10 @@ pub fn start_ui(ui: &mut Ui, start: &mut Start, scenarios: &[Scenario]) -> Optio
 
 fn cautions(ui: &mut Ui, start: &mut Start) {
     ui.heading("Before you begin");
-    ui.label(PRACTICE_ONLY);
+    ui.label(PRACTICE_ONLY.to_string());
     ui.add_space(6.0);
     for text in AT_THE_START {
-        caution_ui(ui, text);
+        caution_ui(ui, Language::English, text);
     }
     ui.add_space(10.0);
     let button = ui.button("I have read this");
@@ -78,7 +79,7 @@ fn list(ui: &mut Ui, start: &mut Start, scenarios: &[Scenario]) -> Option<usize>
     }
     ui.add_space(8.0);
     if let Some(trouble) = &start.trouble {
-        caution_ui(ui, trouble);
+        caution_ui(ui, Language::English, Message::verbatim(trouble));
     }
     for (index, scenario) in scenarios.iter().enumerate() {
         let file = &scenario.file;

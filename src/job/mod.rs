@@ -4,6 +4,7 @@ mod actions;
 pub mod charging_chart;
 mod clockwork;
 mod coat;
+mod glass;
 mod measure;
 pub mod procedure;
 mod refusal;
@@ -13,6 +14,7 @@ mod truth;
 mod watch;
 
 pub use coat::Coat;
+pub use glass::Glass;
 pub use refusal::Refusal;
 pub use settle::{Overrides, Settled, settle};
 pub use sheet::{Entry, JobSheet};

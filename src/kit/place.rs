@@ -120,6 +120,17 @@ impl GaugePlace {
         Self::SuctionPort,
         Self::LiquidPort,
     ];
+
+    /// The place, as one says where the gauge is.
+    pub const fn label(self) -> Message {
+        Message::new(match self {
+            Self::Cart => "reading-gauge-on-cart",
+            Self::Pump => "reading-gauge-at-pump",
+            Self::Manifold => "reading-gauge-at-manifold",
+            Self::SuctionPort => "reading-gauge-at-suction-port",
+            Self::LiquidPort => "reading-gauge-at-liquid-port",
+        })
+    }
 }
 
 /// Where a thermometer can be clamped or hung.

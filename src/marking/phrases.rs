@@ -158,17 +158,6 @@ pub const fn gauge_place(place: GaugePlace) -> Message {
     })
 }
 
-/// Where the micron gauge should be.
-const fn asked_place(place: GaugePlace) -> Message {
-    Message::new(match place {
-        GaugePlace::Cart => "mark-asked-on-cart",
-        GaugePlace::Pump => "mark-asked-at-pump",
-        GaugePlace::Manifold => "mark-asked-at-manifold",
-        GaugePlace::SuctionPort => "mark-asked-at-suction-port",
-        GaugePlace::LiquidPort => "mark-asked-at-liquid-port",
-    })
-}
-
 /// What was seen of a condition.
 pub fn seen(condition: &Condition, seen: &Seen) -> Message {
     match *condition {
@@ -186,7 +175,7 @@ pub fn failed(condition: &Condition, at: &Seen) -> Message {
     let asked = match *condition {
         Condition::Shows(_, b) => bound(b),
         Condition::Is(_) | Condition::IsNot(_) => return found,
-        Condition::GaugeAt(place) => asked_place(place),
+        Condition::GaugeAt(place) => place.label(),
     };
     Message::new("mark-seen-not")
         .with("seen", found)

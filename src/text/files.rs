@@ -18,8 +18,8 @@ macro_rules! files {
 }
 
 files![
-    "action", "fault", "field", "finding", "mark", "name", "part", "reading", "refusal",
-    "scenario", "sheet", "window",
+    "action", "caption", "caution", "face", "fault", "field", "finding", "hand", "mark", "name",
+    "part", "plate", "reading", "refusal", "room", "scenario", "sheet", "window",
 ];
 
 /// The texts of the shipped scenarios as their files have them.

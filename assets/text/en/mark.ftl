@@ -52,11 +52,6 @@ mark-gauge-at-liquid-port = micron gauge at the liquid port
 # What was seen of a condition.
 mark-seen = { $reading } { $shown }
 mark-seen-not = { $seen }, not { $asked }
-mark-asked-on-cart = on the cart
-mark-asked-at-pump = at the pump
-mark-asked-at-manifold = at the manifold
-mark-asked-at-suction-port = at the suction port
-mark-asked-at-liquid-port = at the liquid port
 
 # Never.
 mark-nothing-noted = nothing of the kind was noted

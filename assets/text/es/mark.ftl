@@ -52,11 +52,6 @@ mark-gauge-at-liquid-port = vacuómetro en el puerto de líquido
 # Lo que se vio de una condición.
 mark-seen = { $reading } { $shown }
 mark-seen-not = { $seen }, no { $asked }
-mark-asked-on-cart = en el carro
-mark-asked-at-pump = en la bomba
-mark-asked-at-manifold = en el múltiple
-mark-asked-at-suction-port = en el puerto de succión
-mark-asked-at-liquid-port = en el puerto de líquido
 
 # Lo que no debe pasar.
 mark-nothing-noted = no se registró nada de eso

@@ -1,0 +1,9 @@
+# La placa de datos.
+
+plate-line = { $what }: { $says }
+plate-refrigerant = Refrigerante
+plate-factory-charge = Carga de fábrica
+plate-charge = { $mass } con { $length } de tubería
+plate-test-low = Presión de prueba, lado de baja
+plate-test-high = Presión de prueba, lado de alta
+plate-rated-load = Corriente nominal
