@@ -2,6 +2,7 @@
 
 use super::pace::{Pace, Rate};
 use super::view::View;
+use crate::job::TICKS_PER_SECOND;
 use eframe::egui::{RichText, Ui};
 
 /// Shows the time since the start and the rates to choose from.
@@ -23,6 +24,11 @@ pub fn clock_ui(ui: &mut Ui, view: &View, pace: &mut Pace) {
             pace.rate = rate;
         }
     }
+}
+
+/// The time of a tick.
+pub fn tick_text(tick: u64) -> String {
+    time_text(tick as f64 / TICKS_PER_SECOND as f64)
 }
 
 /// Hours, minutes, seconds.

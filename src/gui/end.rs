@@ -3,6 +3,7 @@
 use super::clock::time_text;
 use super::practise::Ended;
 use super::theme::Palette;
+use crate::attempt::Mode;
 use crate::job::TICKS_PER_SECOND;
 use crate::marking::Mark;
 use eframe::egui::{CentralPanel, Frame, RichText, ScrollArea, Ui};
@@ -29,6 +30,10 @@ pub fn end_ui(ui: &mut Ui, ended: &Ended) -> bool {
         );
         ui.label(RichText::new(score).size(24.0).strong());
         ui.label(&ended.trains);
+        ui.label(match ended.mode {
+            Mode::Practice => "This was practice.",
+            Mode::Assessed => "This was an assessment.",
+        });
         match &ended.kept {
             Ok(kept) => {
                 ui.weak(format!("Kept in {}", kept.place));

@@ -2,9 +2,11 @@
 
 use super::cautions::{AT_THE_START, PRACTICE_ONLY, caution_ui};
 use super::scene::flowing;
+use super::session::Offer;
 use crate::attempt::Mode;
 use crate::scenario::Scenario;
 use eframe::egui::{CentralPanel, Frame, RichText, ScrollArea, Ui};
+use std::path::PathBuf;
 
 /// What is filled in at the start.
 #[derive(Debug, Default)]
@@ -17,6 +19,17 @@ pub struct Start {
     pub has_read: bool,
     /// Why a scenario could not be opened.
     pub trouble: Option<String>,
+    /// The attempts that were never ended; `None`: nobody has looked for them yet.
+    pub offers: Option<Vec<Offer>>,
+}
+
+/// What was chosen at the start.
+#[derive(Debug)]
+pub enum Choice {
+    /// To begin with a scenario, by its place in the list.
+    Begin(usize),
+    /// To go on with an attempt that was never ended.
+    GoOn(PathBuf),
 }
 
 /// What a job can be opened for.
@@ -31,9 +44,9 @@ const MODES: [(Mode, &str); 2] = [
     ),
 ];
 
-/// Shows the room; gives the place in the list of the scenario that was chosen.
-pub fn start_ui(ui: &mut Ui, start: &mut Start, scenarios: &[Scenario]) -> Option<usize> {
-    let mut opened = None;
+/// Shows the room; gives what was chosen.
+pub fn start_ui(ui: &mut Ui, start: &mut Start, scenarios: &[Scenario]) -> Option<Choice> {
+    let mut chosen = None;
     let frame = Frame::central_panel(ui.style()).inner_margin(24);
     CentralPanel::default().frame(frame).show(ui, |ui| {
         ScrollArea::vertical().show(ui, |ui| {
@@ -42,13 +55,16 @@ pub fn start_ui(ui: &mut Ui, start: &mut Start, scenarios: &[Scenario]) -> Optio
             ui.label("A split air conditioner under repair, to practise on.");
             ui.add_space(12.0);
             if start.has_read {
-                opened = list(ui, start, scenarios);
+                let begun = list(ui, start, scenarios);
+                let offers = start.offers.as_deref().unwrap_or_default();
+                let gone_on = unfinished(ui, offers);
+                chosen = begun.map(Choice::Begin).or(gone_on.map(Choice::GoOn));
             } else {
                 cautions(ui, start);
             }
         });
     });
-    opened
+    chosen
 }
 
 fn cautions(ui: &mut Ui, start: &mut Start) {
@@ -96,4 +112,28 @@ fn list(ui: &mut Ui, start: &mut Start, scenarios: &[Scenario]) -> Option<usize>
         });
     }
     opened
+}
+
+/// The attempts that were never ended; gives the one to go on with.
+fn unfinished(ui: &mut Ui, offers: &[Offer]) -> Option<PathBuf> {
+    if offers.is_empty() {
+        return None;
+    }
+    let mut chosen = None;
+    ui.add_space(8.0);
+    ui.heading("Never ended");
+    for offer in offers {
+        match &offer.obstacle {
+            None => {
+                if ui.button(format!("Go on with: {}", offer.text)).clicked() {
+                    chosen = Some(offer.path.clone());
+                }
+            }
+            Some(why) => {
+                ui.label(format!("{}: it cannot be gone on with: {why}", offer.text));
+            }
+        }
+        ui.weak(offer.path.display().to_string());
+    }
+    chosen
 }
