@@ -11,6 +11,8 @@ use std::io::Write as _;
 use std::path::Path;
 use std::time::Instant;
 
+const COOL: Action = Action::Thermostat(ThermostatCall::Cool);
+
 fn lookup(_: &Head) -> Result<Scenario, String> {
     Ok(drier())
 }
@@ -85,16 +87,17 @@ fn what_was_done_before_the_cut_is_there_again() {
     let mut window = at_work(&folder);
     act(&mut window, Action::Protect(true));
     window.state_mut().run(6_130);
-    act(&mut window, Action::Thermostat(ThermostatCall::Cool));
+    act(&mut window, COOL);
     drop(window);
 
     let mut window = self::window(&folder);
     go_on(&mut window);
     assert_eq!(job(&window).now(), 6_130);
     // On the strip chart and among the moments.
-    window.get_by_label("0:10:13  thermostat to cool");
+    let row = format!("0:10:13  {COOL}");
+    window.get_by_label(&row);
     press(&mut window, "Time");
-    let rows = window.get_all_by_label("0:10:13  thermostat to cool");
+    let rows = window.get_all_by_label(&row);
     assert_eq!(rows.count(), 2);
 }
 
