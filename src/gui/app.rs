@@ -14,6 +14,7 @@ use crate::fluid::refrigerant::Refrigerant;
 use crate::job::Job;
 use crate::marking::Report;
 use crate::scenario::Scenario;
+use crate::text::Language;
 use crate::words::Action;
 use eframe::egui::{Context, Frame, Margin, Panel, Ui};
 
@@ -49,6 +50,7 @@ impl App {
             attempts,
             start: Start::default(),
             reads: Reads {
+                language: Language::default(),
                 system: System::default(),
                 scale: Refrigerant::names()
                     .first()
@@ -216,6 +218,12 @@ impl App {
             .inner_margin(Margin::symmetric(8, 4));
         Panel::top("bar").frame(frame).show(ui, |ui| {
             ui.horizontal(|ui| {
+                for language in Language::ALL {
+                    let name = language.own_name();
+                    ui.selectable_value(&mut self.reads.language, language, name);
+                }
+                let language = self.reads.language;
+                ui.separator();
                 for (system, name) in [(System::InchPound, "psig, °F"), (System::Metric, "kPa, °C")]
                 {
                     ui.selectable_value(&mut self.reads.system, system, name);
@@ -223,17 +231,23 @@ impl App {
                 ui.separator();
                 let now = self.reads.scale.map(Refrigerant::name);
                 let names = Refrigerant::names().iter().copied();
-                if let Some(name) = choice(ui, "gauge scale", now, names, |name| name) {
+                if let Some(name) = choice(
+                    ui,
+                    &language.say("window-gauge-scale"),
+                    now,
+                    names,
+                    |name| name,
+                ) {
                     self.reads.scale = Refrigerant::named(name);
                 }
                 ui.separator();
                 let dark = ui.visuals().dark_mode;
                 let word = if dark {
-                    "Light colours"
+                    "window-light-colours"
                 } else {
-                    "Dark colours"
+                    "window-dark-colours"
                 };
-                if ui.button(word).clicked() {
+                if ui.button(language.say(word)).clicked() {
                     ui.ctx().set_theme(if dark {
                         eframe::egui::Theme::Light
                     } else {
@@ -241,7 +255,7 @@ impl App {
                     });
                 }
                 ui.separator();
-                ui.weak("Practice only: local codes and licensed practice decide.");
+                ui.weak(language.say("window-practice-only"));
             });
         });
     }
