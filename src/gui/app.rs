@@ -14,7 +14,7 @@ use crate::fluid::refrigerant::Refrigerant;
 use crate::job::Job;
 use crate::marking::Report;
 use crate::scenario::Scenario;
-use crate::text::Language;
+use crate::text::{Language, Message};
 use crate::words::Action;
 use eframe::egui::{Context, Frame, Margin, Panel, Ui};
 
@@ -137,12 +137,12 @@ impl App {
         self.room = match room {
             Room::Start => self.start_ui(ui),
             Room::CatchUp(catching_up) => {
-                let caught = catching_up.room_ui(ui);
+                let caught = catching_up.room_ui(ui, self.reads.language);
                 self.after(caught)
             }
             Room::Practise(practise) => self.practise_ui(ui, practise),
             Room::End(ended) => {
-                if end_ui(ui, &ended) {
+                if end_ui(ui, &ended, self.reads.language) {
                     self.back_to_start(None)
                 } else {
                     Room::End(ended)
@@ -155,7 +155,7 @@ impl App {
         if self.start.offers.is_none() {
             self.start.offers = Some(self.attempts.offers(&self.scenarios));
         }
-        match start_ui(ui, &mut self.start, &self.scenarios) {
+        match start_ui(ui, &mut self.start, &self.scenarios, self.reads.language) {
             Some(Choice::Begin(index)) => self.begin(index),
             Some(Choice::GoOn(path)) => match Attempts::go_on(&path, &self.scenarios) {
                 Ok(catch_up) => self.after(CatchingUp::begin(catch_up, None)),
@@ -181,7 +181,7 @@ impl App {
                 match Attempts::go_back(practise.journal(), &self.scenarios, action) {
                     Ok(catch_up) => self.after(CatchingUp::begin(catch_up, Some(practise))),
                     Err(trouble) => {
-                        practise.say(trouble);
+                        practise.tell(Message::verbatim(trouble));
                         Room::Practise(practise)
                     }
                 }
@@ -196,7 +196,7 @@ impl App {
             Caught::Up(practise) => Room::Practise(practise),
             Caught::Not(Some(mut practise), trouble) => {
                 if let Some(trouble) = trouble {
-                    practise.say(trouble);
+                    practise.tell(Message::verbatim(trouble));
                 }
                 Room::Practise(practise)
             }
@@ -268,9 +268,13 @@ impl eframe::App for App {
 
     /// A job that is not over is put aside, so that no time of it is lost.
     fn on_exit(&mut self, _gl: Option<&eframe::glow::Context>) {
-        if let Room::Practise(practise) = std::mem::replace(&mut self.room, Room::Start) {
-            // The window has gone: there is nobody to be told, and all but the last minute is kept.
-            let _is_kept = practise.put_aside();
+        match std::mem::replace(&mut self.room, Room::Start) {
+            Room::Practise(practise) => {
+                // The window has gone: there is nobody to be told.
+                let _is_kept = practise.put_aside();
+            }
+            Room::CatchUp(catching_up) => catching_up.put_aside(),
+            Room::Start | Room::End(_) => {}
         }
     }
 }

@@ -5,6 +5,7 @@ use super::notes::Notes;
 use super::pace::{AT_ONCE, Budget, FRAME};
 use super::practise::Practise;
 use crate::attempt::CatchUp;
+use crate::text::{Language, Message};
 use eframe::egui::{CentralPanel, Frame, ProgressBar, Ui};
 use std::time::Duration;
 
@@ -40,16 +41,19 @@ impl CatchingUp {
     }
 
     /// Shows how far it is, and goes on.
-    pub fn room_ui(self, ui: &mut Ui) -> Caught {
+    pub fn room_ui(self, ui: &mut Ui, language: Language) -> Caught {
         let (now, end) = self.catch_up.progress();
         let mut stops = false;
         let frame = Frame::central_panel(ui.style()).inner_margin(24);
         CentralPanel::default().frame(frame).show(ui, |ui| {
-            ui.heading("The job is done again up to where it goes on");
+            ui.heading(language.say("attempt-again"));
             let share = now as f32 / end.max(1) as f32;
-            let text = format!("{} of {}", tick_text(now), tick_text(end));
+            let text = Message::new("attempt-progress")
+                .with("now", tick_text(now))
+                .with("end", tick_text(end));
+            let text = text.in_language(language);
             ui.add(ProgressBar::new(share).desired_width(420.0).text(text));
-            stops = ui.button("Stop this").clicked();
+            stops = ui.button(language.say("attempt-stop")).clicked();
         });
         if stops {
             return self.give_up(None);
@@ -82,6 +86,14 @@ impl CatchingUp {
                 Caught::Up(Box::new(practise))
             }
             Err(error) => Caught::Not(self.left, Some(error.to_string())),
+        }
+    }
+
+    /// Stops where it is; a job that would have been left is put aside.
+    pub fn put_aside(self) {
+        if let Caught::Not(Some(left), _) = self.give_up(None) {
+            // The window has gone: there is nobody to be told.
+            let _is_kept = left.put_aside();
         }
     }
 

@@ -6,9 +6,10 @@ use super::notes::Moment;
 use super::site::hose_colour;
 use super::system::System;
 use super::theme::Palette;
-use super::view::View;
+use super::view::{Reads, View};
 use crate::job::{Job, TICKS_PER_SECOND};
 use crate::kit::Hose;
+use crate::text::Message;
 use crate::units::{MICRON, PSI};
 use crate::words::{Quantity, Reading};
 use eframe::egui::{Id, Response, TextStyle, Ui, Vec2b};
@@ -79,18 +80,19 @@ impl StripChart {
     }
 
     /// What all instruments showed at a time, s, in words.
-    fn readout(&self, at: f64, system: System) -> Option<String> {
+    fn readout(&self, at: f64, reads: Reads) -> Option<String> {
         let behind = self.samples.partition_point(|(time, _)| *time < at);
         let near = self.samples.get(behind.saturating_sub(1)..)?;
         let distance = |sample: &&Sample| (sample.0 - at).abs();
         let nearest = near.iter().take(2);
         let (time, faces) = nearest.min_by(|a, b| distance(a).total_cmp(&distance(b)))?;
         let mut text = time_text(*time);
-        for (face, si) in FACES.into_iter().zip(faces) {
-            let value = si.map_or("no reading".to_owned(), |si| {
-                let dimension = face.dimension();
-                system.level(Quantity { si, dimension }).to_string()
-            });
+        for (face, &si) in FACES.into_iter().zip(faces) {
+            let dimension = face.dimension();
+            let value = match si {
+                Some(si) => reads.system.level(Quantity { si, dimension }).to_string(),
+                None => reads.language.say("time-no-reading"),
+            };
             text.push_str(&format!("\n{face} {value}"));
         }
         Some(text)
@@ -131,7 +133,7 @@ pub fn chart_ui(
     let height = 0.5 * (ui.available_height() - LANE - 8.0);
     let bounds = chart.bounds(view.seconds());
     let above = pressures(ui, view, chart, bounds.clone(), height);
-    let pressed = marks_ui(ui, &above.transform, moments);
+    let pressed = marks_ui(ui, view, &above.transform, moments);
     let below = microns(ui, view, chart, bounds, height);
     chart.follow_hand(&above.response);
     chart.follow_hand(&below.response);
@@ -143,14 +145,16 @@ pub fn chart_ui(
 fn head_ui(ui: &mut Ui, view: &View, chart: &mut StripChart) {
     ui.horizontal(|ui| {
         ui.style_mut().override_text_style = Some(TextStyle::Small);
-        ui.selectable_value(&mut chart.stretch, Stretch::All, "All");
-        ui.selectable_value(&mut chart.stretch, Stretch::Latest, "Last 10 min");
-        let readout = chart
-            .pointed
-            .and_then(|at| chart.readout(at, view.system()));
+        let (all, latest) = (view.say("time-all"), view.say("time-latest"));
+        ui.selectable_value(&mut chart.stretch, Stretch::All, all);
+        ui.selectable_value(&mut chart.stretch, Stretch::Latest, latest);
+        let readout = chart.pointed.and_then(|at| chart.readout(at, view.reads));
         let text = match readout {
             Some(lines) => lines.replace('\n', ", "),
-            None => format!("{}: low thin, high thick; microns", unit(view.system()).1),
+            None => {
+                let unit = unit(view.system()).1.to_owned();
+                view.tell(&Message::new("time-traces").with("unit", unit))
+            }
         };
         ui.add(eframe::egui::Label::new(text).truncate());
     });
@@ -228,7 +232,7 @@ fn look(plot: &mut PlotUi<'_>, bounds: Option<RangeInclusive<f64>>) -> Option<f6
 
 /// One strip, its time tied to that of the other.
 fn strip<'a>(name: &'static str, view: &View, chart: &'a StripChart, height: f32) -> Plot<'a> {
-    let system = view.system();
+    let reads = view.reads;
     Plot::new(name)
         .height(height)
         .allow_scroll(Vec2b::new(true, false))
@@ -240,7 +244,7 @@ fn strip<'a>(name: &'static str, view: &View, chart: &'a StripChart, height: f32
         .x_axis_formatter(|mark, _| time_text(mark.value.max(0.0)))
         .link_axis(Id::unique("strip"), Vec2b::new(true, false))
         .link_cursor(Id::unique("strip"), Vec2b::new(true, false))
-        .label_formatter(move |at| chart.readout(time_at(at), system))
+        .label_formatter(move |at| chart.readout(time_at(at), reads))
         .y_axis_min_width(44.0)
 }
 

@@ -6,10 +6,11 @@ use super::theme::Palette;
 use crate::attempt::Mode;
 use crate::job::TICKS_PER_SECOND;
 use crate::marking::Mark;
+use crate::text::Language;
 use eframe::egui::{CentralPanel, Frame, RichText, ScrollArea, Ui};
 
 /// Shows the room; gives whether to go back to the list.
-pub fn end_ui(ui: &mut Ui, ended: &Ended) -> bool {
+pub fn end_ui(ui: &mut Ui, ended: &Ended, language: Language) -> bool {
     let mut leave = false;
     let frame = Frame::central_panel(ui.style()).inner_margin(24);
     CentralPanel::default().frame(frame).show(ui, |ui| {
@@ -30,10 +31,10 @@ pub fn end_ui(ui: &mut Ui, ended: &Ended) -> bool {
         );
         ui.label(RichText::new(score).size(24.0).strong());
         ui.label(&ended.trains);
-        ui.label(match ended.mode {
-            Mode::Practice => "This was practice.",
-            Mode::Assessed => "This was an assessment.",
-        });
+        ui.label(language.say(match ended.mode {
+            Mode::Practice => "attempt-was-practice",
+            Mode::Assessed => "attempt-was-assessment",
+        }));
         match &ended.kept {
             Ok(kept) => {
                 ui.weak(format!("Kept in {}", kept.place));

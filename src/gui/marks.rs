@@ -3,7 +3,9 @@
 use super::moments::moment_text;
 use super::notes::Moment;
 use super::theme::Palette;
+use super::view::View;
 use crate::job::TICKS_PER_SECOND;
+use crate::text::Message;
 use eframe::egui::{
     Id, Pos2, Rect, Response, Role, Sense, Shape, Stroke, Ui, WidgetInfo, pos2, vec2,
 };
@@ -27,7 +29,12 @@ struct Mark {
 
 /// Shows the lane under a strip; gives the place in the list of the first action of a mark that
 /// was pressed. A pointer reads the marks; the keyboard has the list of moments.
-pub fn marks_ui(ui: &mut Ui, strip: &PlotTransform, moments: &[Moment]) -> Option<usize> {
+pub fn marks_ui(
+    ui: &mut Ui,
+    view: &View,
+    strip: &PlotTransform,
+    moments: &[Moment],
+) -> Option<usize> {
     let lane = ui.allocate_space(vec2(ui.available_width(), LANE)).1;
     let mut pressed = None;
     for mark in merged(strip, moments) {
@@ -37,7 +44,7 @@ pub fn marks_ui(ui: &mut Ui, strip: &PlotTransform, moments: &[Moment]) -> Optio
         let place = Rect::from_center_size(pos2(mark.x, lane.center().y), vec2(APART, LANE));
         let id = Id::unique(("what was done", first));
         let response = ui.interact(place, id, Sense::CLICK);
-        let text = told(&mark, moments);
+        let text = told(view, &mark, moments);
         let name = text.clone();
         response.widget_info(|| WidgetInfo::labeled(Role::Button, true, &name));
         paint(ui, place.center_top(), &response, mark.actions.len());
@@ -68,11 +75,15 @@ fn merged(strip: &PlotTransform, moments: &[Moment]) -> Vec<Mark> {
     marks
 }
 
-fn told(mark: &Mark, moments: &[Moment]) -> String {
+fn told(view: &View, mark: &Mark, moments: &[Moment]) -> String {
     let told = mark.actions.iter().take(TOLD);
-    let mut lines: Vec<String> = told.map(|&index| moment_text(&moments[index])).collect();
+    let language = view.reads.language;
+    let mut lines: Vec<String> = told
+        .map(|&index| moment_text(language, &moments[index]))
+        .collect();
     if mark.actions.len() > TOLD {
-        lines.push(format!("and {} more", mark.actions.len() - TOLD));
+        let count = mark.actions.len() - TOLD;
+        lines.push(view.tell(&Message::new("time-more").with("count", count)));
     }
     lines.join("\n")
 }

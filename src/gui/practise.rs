@@ -20,6 +20,7 @@ use crate::job::procedure::Look;
 use crate::job::{Door as _, Job, TICKS_PER_SECOND};
 use crate::marking::Report;
 use crate::scenario::Scenario;
+use crate::text::Message;
 use crate::words::Action;
 use eframe::egui::{CentralPanel, Frame, Margin, Panel, RichText, Ui};
 use std::path::Path;
@@ -59,7 +60,7 @@ pub struct Practise {
     moment: Option<usize>,
     refusal: Option<String>,
     /// What came of the last wait.
-    said: Option<String>,
+    said: Option<Message>,
     last_frame: Option<f64>,
     chart_is_below: bool,
 }
@@ -114,7 +115,8 @@ impl Practise {
     pub fn take_over(&mut self, left: Self) {
         self.chosen = left.chosen;
         self.side = left.side;
-        self.said = left.recorder.leave().err().map(|error| error.to_string());
+        let trouble = left.recorder.leave().err();
+        self.said = trouble.map(|error| Message::verbatim(error.to_string()));
     }
 
     /// Puts the job aside, to be gone on with.
@@ -138,7 +140,7 @@ impl Practise {
     }
 
     /// Takes something to be told to the person.
-    pub fn say(&mut self, text: String) {
+    pub fn tell(&mut self, text: Message) {
         self.said = Some(text);
     }
 
@@ -289,7 +291,7 @@ impl Practise {
             ui.separator();
             ui.label(RichText::new(&self.scene.title).strong());
             if self.mode() == Mode::Assessed {
-                ui.label("Assessment");
+                ui.label(reads.language.say("attempt-assessment"));
             }
             if let Some(why) = &self.refusal {
                 ui.separator();
@@ -298,7 +300,7 @@ impl Practise {
             }
             if let Some(said) = &self.said {
                 ui.separator();
-                ui.label(said);
+                ui.label(said.in_language(reads.language));
             }
         });
     }
@@ -329,7 +331,7 @@ impl Practise {
         ui.horizontal(|ui| {
             ui.selectable_value(&mut self.side, Side::Hands, "At hand");
             ui.selectable_value(&mut self.side, Side::Sheet, "Job sheet");
-            ui.selectable_value(&mut self.side, Side::Time, "Time");
+            ui.selectable_value(&mut self.side, Side::Time, reads.language.say("time-tab"));
             if !self.chart_is_below {
                 ui.selectable_value(&mut self.side, Side::Chart, "Strip chart");
             }
@@ -357,11 +359,11 @@ impl Practise {
         }
         ui.separator();
         let put_aside = ui
-            .button("Put the job aside")
-            .on_hover_text("It can be gone on with from the list of scenarios.")
+            .button(view.say("attempt-put-aside"))
+            .on_hover_text(view.say("attempt-put-aside-hint"))
             .clicked();
         ui.separator();
-        let back = moments_ui(ui, self.mode(), &self.notes.moments, &mut self.moment);
+        let back = moments_ui(ui, &view, &self.notes.moments, &mut self.moment);
         back.map(Wish::GoBack)
             .or(put_aside.then_some(Wish::PutAside))
     }

@@ -3,6 +3,7 @@
 use super::clock::tick_text;
 use crate::attempt::{CatchUp, DIRECTORY, Head, Mode, Opening, Recorder, Unfinished, unfinished};
 use crate::scenario::Scenario;
+use crate::text::Message;
 use std::path::{Path, PathBuf};
 
 /// A finished recording.
@@ -83,7 +84,7 @@ pub struct Offer {
     /// Its file.
     pub path: PathBuf,
     /// What it is: the scenario, whose, and the time on its clock.
-    pub text: String,
+    pub text: Message,
     /// Why it cannot be gone on with, if so.
     pub obstacle: Option<String>,
 }
@@ -95,19 +96,23 @@ impl Offer {
                 let named = scenarios.iter().find(|s| s.name == head.scenario);
                 let title = named.map_or(&head.scenario, |scenario| &scenario.file.title);
                 let who = match head.who.trim() {
-                    "" => "no name",
-                    who => who,
+                    "" => Message::new("attempt-no-name"),
+                    who => Message::verbatim(who),
                 };
-                let assessed = match head.mode {
-                    Mode::Practice => "",
-                    Mode::Assessed => ", assessed",
-                };
-                format!(
-                    "{title}, {who}, at {}{assessed}",
-                    tick_text(unfinished.tick)
-                )
+                let title = Message::of_scenario(title.as_str());
+                let time = tick_text(unfinished.tick);
+                match head.mode {
+                    Mode::Practice => Message::new("attempt-offer")
+                        .with("title", title)
+                        .with("who", who)
+                        .with("time", time),
+                    Mode::Assessed => Message::new("attempt-offer-assessed")
+                        .with("title", title)
+                        .with("who", who)
+                        .with("time", time),
+                }
             }
-            None => file_name(&unfinished.path),
+            None => Message::verbatim(file_name(&unfinished.path)),
         };
         Self {
             text,

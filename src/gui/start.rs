@@ -5,6 +5,7 @@ use super::scene::flowing;
 use super::session::Offer;
 use crate::attempt::Mode;
 use crate::scenario::Scenario;
+use crate::text::{Language, Message};
 use eframe::egui::{CentralPanel, Frame, RichText, ScrollArea, Ui};
 use std::path::PathBuf;
 
@@ -32,20 +33,19 @@ pub enum Choice {
     GoOn(PathBuf),
 }
 
-/// What a job can be opened for.
+/// What a job can be opened for, each with its text.
 const MODES: [(Mode, &str); 2] = [
-    (
-        Mode::Practice,
-        "Practise: with help, and one can go back to a moment and try again",
-    ),
-    (
-        Mode::Assessed,
-        "Be assessed: no help and no going back; the attempt says so",
-    ),
+    (Mode::Practice, "attempt-practise"),
+    (Mode::Assessed, "attempt-be-assessed"),
 ];
 
 /// Shows the room; gives what was chosen.
-pub fn start_ui(ui: &mut Ui, start: &mut Start, scenarios: &[Scenario]) -> Option<Choice> {
+pub fn start_ui(
+    ui: &mut Ui,
+    start: &mut Start,
+    scenarios: &[Scenario],
+    language: Language,
+) -> Option<Choice> {
     let mut chosen = None;
     let frame = Frame::central_panel(ui.style()).inner_margin(24);
     CentralPanel::default().frame(frame).show(ui, |ui| {
@@ -55,10 +55,7 @@ pub fn start_ui(ui: &mut Ui, start: &mut Start, scenarios: &[Scenario]) -> Optio
             ui.label("A split air conditioner under repair, to practise on.");
             ui.add_space(12.0);
             if start.has_read {
-                let begun = list(ui, start, scenarios);
-                let offers = start.offers.as_deref().unwrap_or_default();
-                let gone_on = unfinished(ui, offers);
-                chosen = begun.map(Choice::Begin).or(gone_on.map(Choice::GoOn));
+                chosen = list(ui, start, scenarios, language);
             } else {
                 cautions(ui, start);
             }
@@ -82,20 +79,26 @@ fn cautions(ui: &mut Ui, start: &mut Start) {
     }
 }
 
-fn list(ui: &mut Ui, start: &mut Start, scenarios: &[Scenario]) -> Option<usize> {
-    let mut opened = None;
+fn list(
+    ui: &mut Ui,
+    start: &mut Start,
+    scenarios: &[Scenario],
+    language: Language,
+) -> Option<Choice> {
     ui.horizontal(|ui| {
         let label = ui.label("Your name");
         ui.text_edit_singleline(&mut start.who)
             .labelled_by(label.id);
     });
-    for (mode, text) in MODES {
-        ui.radio_value(&mut start.mode, mode, text);
+    for (mode, key) in MODES {
+        ui.radio_value(&mut start.mode, mode, language.say(key));
     }
     ui.add_space(8.0);
     if let Some(trouble) = &start.trouble {
         caution_ui(ui, trouble);
     }
+    let offers = start.offers.as_deref().unwrap_or_default();
+    let mut chosen = unfinished(ui, offers, language).map(Choice::GoOn);
     for (index, scenario) in scenarios.iter().enumerate() {
         let file = &scenario.file;
         Frame::group(ui.style()).show(ui, |ui| {
@@ -107,33 +110,46 @@ fn list(ui: &mut Ui, start: &mut Start, scenarios: &[Scenario]) -> Option<usize>
             ui.label(format!("{}, {}", file.customer.name, file.customer.place));
             ui.label(RichText::new(format!("“{}”", flowing(&file.customer.complaint))).italics());
             if ui.button(format!("Go to work: {}", file.title)).clicked() {
-                opened = Some(index);
+                chosen = Some(Choice::Begin(index));
             }
         });
     }
-    opened
+    chosen
 }
 
 /// The attempts that were never ended; gives the one to go on with.
-fn unfinished(ui: &mut Ui, offers: &[Offer]) -> Option<PathBuf> {
+fn unfinished(ui: &mut Ui, offers: &[Offer], language: Language) -> Option<PathBuf> {
     if offers.is_empty() {
         return None;
     }
     let mut chosen = None;
-    ui.add_space(8.0);
-    ui.heading("Never ended");
-    for offer in offers {
-        match &offer.obstacle {
-            None => {
-                if ui.button(format!("Go on with: {}", offer.text)).clicked() {
-                    chosen = Some(offer.path.clone());
+    ui.heading(language.say("attempt-never-ended"));
+    for offer in offers.iter().filter(|offer| offer.obstacle.is_none()) {
+        let text = Message::new("attempt-go-on").with("attempt", offer.text.clone());
+        let button = ui.button(text.in_language(language));
+        if button
+            .on_hover_text(offer.path.display().to_string())
+            .clicked()
+        {
+            chosen = Some(offer.path.clone());
+        }
+    }
+    let blocked = |offer: &&Offer| offer.obstacle.is_some();
+    let count = offers.iter().filter(blocked).count();
+    if count > 0 {
+        let text = Message::new("attempt-blocked").with("count", count);
+        ui.collapsing(text.in_language(language), |ui| {
+            for offer in offers {
+                if let Some(why) = &offer.obstacle {
+                    let text = Message::new("attempt-cannot-go-on")
+                        .with("attempt", offer.text.clone())
+                        .with("why", why.clone());
+                    let label = ui.label(text.in_language(language));
+                    label.on_hover_text(offer.path.display().to_string());
                 }
             }
-            Some(why) => {
-                ui.label(format!("{}: it cannot be gone on with: {why}", offer.text));
-            }
-        }
-        ui.weak(offer.path.display().to_string());
+        });
     }
+    ui.add_space(8.0);
     chosen
 }

@@ -6,6 +6,7 @@ use super::system::System;
 use super::view::View;
 use crate::job::Job;
 use crate::job::procedure::{Awaited, Look, Wait};
+use crate::text::Message;
 use crate::units::Time;
 use crate::words::{Bound, Dimension, Level, Quantity, Reading, Shown};
 use eframe::egui::{Button, ComboBox, DragValue, ProgressBar, RichText, Ui};
@@ -32,60 +33,75 @@ impl Waiting {
     }
 
     /// What there is to say when it is over.
-    pub fn outcome(&self, view: &View, look: Look) -> String {
+    pub fn outcome(&self, view: &View, look: Look) -> Message {
         let system = view.system();
         let took = tick_text(view.now() - self.since);
         let what = awaited_text(self.wait.what(), system);
-        match (self.wait.what(), look) {
-            (Awaited::Nothing, Look::Reached) => format!("{took} went by."),
-            (_, Look::Reached) => format!("After {took}: {what}."),
-            (Awaited::Nothing, _) => format!("Stopped after {took}."),
-            (Awaited::Shows(reading, ..) | Awaited::Steady(reading), _) => {
-                let word = if look == Look::GaveUp {
-                    "Given up"
-                } else {
-                    "Stopped"
-                };
-                let shown = view.text(reading);
-                format!("{word} after {took}: not yet {what}; it shows {shown}.")
-            }
+        let reading = match self.wait.what() {
+            Awaited::Nothing => None,
+            Awaited::Shows(reading, ..) | Awaited::Steady(reading) => Some(reading),
+        };
+        match (reading, look) {
+            (None, Look::Reached) => Message::new("time-went-by").with("time", took),
+            (None, _) => Message::new("time-stopped").with("time", took),
+            (Some(_), Look::Reached) => Message::new("time-reached")
+                .with("time", took)
+                .with("what", what),
+            (Some(reading), Look::GaveUp) => Message::new("time-given-up")
+                .with("time", took)
+                .with("what", what)
+                .with("shown", view.text(reading)),
+            (Some(reading), Look::NotYet) => Message::new("time-stopped-before")
+                .with("time", took)
+                .with("what", what)
+                .with("shown", view.text(reading)),
         }
     }
 }
 
 /// What is waited for, in words.
-fn awaited_text(what: Awaited, system: System) -> String {
+fn awaited_text(what: Awaited, system: System) -> Message {
+    let of = |level: Level| system.level(level.quantity()).to_string();
     match what {
-        Awaited::Nothing => "the time goes by".to_owned(),
-        Awaited::Steady(reading) => format!("{reading} steady"),
-        Awaited::Shows(reading, bound, _) => {
-            let of = |level: Level| system.level(level.quantity());
-            match bound {
-                Bound::Below(level) => format!("{reading} below {}", of(level)),
-                Bound::Above(level) => format!("{reading} above {}", of(level)),
-                Bound::Between(low, high) => {
-                    format!("{reading} between {} and {}", of(low), of(high))
-                }
-            }
+        Awaited::Nothing => Message::new("time-goes-by"),
+        Awaited::Steady(reading) => {
+            Message::new("time-is-steady").with("instrument", reading.to_string())
         }
+        Awaited::Shows(reading, bound, _) => match bound {
+            Bound::Below(level) => Message::new("time-is-below")
+                .with("instrument", reading.to_string())
+                .with("level", of(level)),
+            Bound::Above(level) => Message::new("time-is-above")
+                .with("instrument", reading.to_string())
+                .with("level", of(level)),
+            Bound::Between(low, high) => Message::new("time-is-between")
+                .with("instrument", reading.to_string())
+                .with("low", of(low))
+                .with("high", of(high)),
+        },
     }
 }
 
 /// Shows how a wait stands; gives whether it is stopped.
 pub fn waiting_ui(ui: &mut Ui, view: &View, waiting: &Waiting) -> bool {
     let what = awaited_text(waiting.wait.what(), view.system());
-    let shown = match waiting.wait.what() {
-        Awaited::Nothing => String::new(),
+    let text = match waiting.wait.what() {
+        Awaited::Nothing => Message::new("time-waiting").with("what", what),
         Awaited::Shows(reading, ..) | Awaited::Steady(reading) => {
-            format!(", it shows {}", view.text(reading))
+            Message::new("time-waiting-shows")
+                .with("what", what)
+                .with("shown", view.text(reading))
         }
     };
-    let stops = ui.button("Stop waiting").clicked();
-    ui.label(format!("Waiting: {what}{shown}"));
+    let stops = ui.button(view.say("time-stop")).clicked();
+    ui.label(view.tell(&text));
     let (now, limit) = waiting.wait.progress();
-    let text = format!("{} of at most {}", tick_text(now), tick_text(limit));
+    let text = Message::new("time-limit")
+        .with("now", tick_text(now))
+        .with("limit", tick_text(limit));
     let share = now as f32 / limit.max(1) as f32;
-    ui.add(ProgressBar::new(share).desired_width(200.0).text(text));
+    let bar = ProgressBar::new(share).desired_width(200.0);
+    ui.add(bar.text(view.tell(&text)));
     stops
 }
 
@@ -100,11 +116,11 @@ enum Aim {
 impl Aim {
     const ALL: [Self; 3] = [Self::Below, Self::Above, Self::Steady];
 
-    const fn text(self) -> &'static str {
+    const fn key(self) -> &'static str {
         match self {
-            Self::Below => "below",
-            Self::Above => "above",
-            Self::Steady => "steady",
+            Self::Below => "time-below",
+            Self::Above => "time-above",
+            Self::Steady => "time-steady",
         }
     }
 }
@@ -140,35 +156,40 @@ const AWAY: [u64; 4] = [5, 15, 30, 60];
 /// Shows what can be waited for; gives what is, and how long at most.
 pub fn wait_ui(ui: &mut Ui, view: &View, form: &mut WaitForm) -> Option<(Awaited, Time)> {
     let mut asked = None;
-    ui.label(RichText::new("Wait until").strong());
+    ui.label(RichText::new(view.say("time-wait-until")).strong());
     let shows = |reading: Reading| view.reading(reading) != Shown::Nothing;
     form.reading = form.reading.filter(|&reading| shows(reading));
     let readings: Vec<Reading> = Reading::FACES.into_iter().filter(|&r| shows(r)).collect();
-    let name = |reading: Option<Reading>| reading.map_or("choose".into(), |r| r.to_string());
+    let name = |reading: Option<Reading>| match reading {
+        Some(reading) => reading.to_string(),
+        None => view.say("time-choose"),
+    };
     ui.horizontal_wrapped(|ui| {
-        ComboBox::from_label("shows")
+        ComboBox::from_label(view.say("time-shows"))
             .selected_text(name(form.reading))
             .height(420.0)
             .show_ui(ui, |ui| {
                 for reading in readings {
                     let is_it = form.reading == Some(reading);
-                    let text = format!("wait for the {reading}");
+                    let text =
+                        Message::new("time-wait-for").with("instrument", reading.to_string());
+                    let text = view.tell(&text);
                     if ui.selectable_label(is_it, text).clicked() {
                         form.choose(view, reading);
                     }
                 }
             });
         for aim in Aim::ALL {
-            ui.radio_value(&mut form.aim, aim, aim.text());
+            ui.radio_value(&mut form.aim, aim, view.say(aim.key()));
         }
     });
     ui.horizontal_wrapped(|ui| {
         if let Some(reading) = form.reading
             && form.aim != Aim::Steady
         {
-            form.value_ui(ui, view.system(), reading.dimension());
+            form.value_ui(ui, view, reading.dimension());
         }
-        ComboBox::from_label("at most")
+        ComboBox::from_label(view.say("time-at-most"))
             .selected_text(minutes_text(form.limit))
             .show_ui(ui, |ui| {
                 for limit in LIMITS {
@@ -176,16 +197,19 @@ pub fn wait_ui(ui: &mut Ui, view: &View, form: &mut WaitForm) -> Option<(Awaited
                 }
             });
         let can = form.reading.is_some();
-        if ui.add_enabled(can, Button::new("Wait for it")).clicked() {
+        if ui
+            .add_enabled(can, Button::new(view.say("time-wait")))
+            .clicked()
+        {
             asked = form.asked();
         }
     });
     ui.add_space(6.0);
-    ui.label(RichText::new("Do something useful meanwhile").strong());
+    ui.label(RichText::new(view.say("time-useful")).strong());
     ui.horizontal_wrapped(|ui| {
         for minutes in AWAY {
-            let text = format!("for {}", minutes_text(minutes));
-            if ui.button(text).clicked() {
+            let text = Message::new("time-for").with("time", minutes_text(minutes));
+            if ui.button(view.tell(&text)).clicked() {
                 asked = Some((Awaited::Nothing, of_minutes(minutes)));
             }
         }
@@ -205,13 +229,14 @@ impl WaitForm {
         };
     }
 
-    fn value_ui(&mut self, ui: &mut Ui, system: System, dimension: Dimension) {
+    fn value_ui(&mut self, ui: &mut Ui, view: &View, dimension: Dimension) {
+        let system = view.system();
         let shown = system.level(Quantity {
             si: self.value,
             dimension,
         });
         let mut number = (shown.number() * 10.0).round() / 10.0;
-        let label = ui.label("value");
+        let label = ui.label(view.say("time-value"));
         let unit = format!(" {}", system.unit(dimension));
         let drag = DragValue::new(&mut number).suffix(unit).max_decimals(1);
         if ui.add(drag).labelled_by(label.id).changed() {

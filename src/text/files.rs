@@ -17,7 +17,7 @@ macro_rules! files {
     };
 }
 
-files!["scenario", "sheet", "window"];
+files!["attempt", "scenario", "sheet", "time", "window"];
 
 /// The texts of the shipped scenarios as their files have them.
 const OF_SCENARIOS: &str = include_str!("../../assets/text/en/scenario.ftl");

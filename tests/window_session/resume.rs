@@ -148,7 +148,8 @@ fn what_cannot_be_gone_on_with_is_listed_with_the_reason() {
     write("other_program.attempt", &program);
     write("rubbish.attempt", "coldbench attempt 2\n");
 
-    let list = window(&folder);
+    let mut list = window(&folder);
+    press(&mut list, "4 that cannot be gone on with");
     for why in [
         "it is being worked on in another window",
         "is not as it was when this was recorded",
