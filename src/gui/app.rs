@@ -109,6 +109,13 @@ impl App {
         }
     }
 
+    /// Lays open what can be waited for and gone back to.
+    pub fn choose_time(&mut self) {
+        if let Room::Practise(practise) = &mut self.room {
+            practise.choose_time();
+        }
+    }
+
     /// Opens a scenario of the list.
     pub fn open(&mut self, index: usize) {
         self.start.has_read = true;

@@ -180,6 +180,11 @@ impl Practise {
         self.side = Side::Sheet;
     }
 
+    /// Lays open what can be waited for and gone back to.
+    pub const fn choose_time(&mut self) {
+        self.side = Side::Time;
+    }
+
     /// Closes the recording and marks the course.
     pub fn finish(self) -> Ended {
         let mode = self.mode();
