@@ -5,7 +5,7 @@ use super::notes::Moment;
 use super::view::View;
 use crate::attempt::Mode;
 use crate::text::{Language, Message};
-use eframe::egui::{RichText, ScrollArea, Ui};
+use eframe::egui::{RichText, Ui};
 
 /// A moment, as it is listed and pointed at.
 pub fn moment_text(language: Language, moment: &Moment) -> String {
@@ -52,18 +52,13 @@ pub fn moments_ui(
             });
         }
     }
-    ScrollArea::vertical()
-        .id_salt("moments")
-        .auto_shrink(false)
-        .show(ui, |ui| {
-            for (index, moment) in moments.iter().enumerate().rev() {
-                let text = moment_text(language, moment);
-                if view.mode == Mode::Assessed {
-                    ui.label(text);
-                } else if ui.selectable_label(*chosen == Some(index), text).clicked() {
-                    *chosen = Some(index);
-                }
-            }
-        });
+    for (index, moment) in moments.iter().enumerate().rev() {
+        let text = moment_text(language, moment);
+        if view.mode == Mode::Assessed {
+            ui.label(text);
+        } else if ui.selectable_label(*chosen == Some(index), text).clicked() {
+            *chosen = Some(index);
+        }
+    }
     back
 }

@@ -22,7 +22,7 @@ use crate::marking::Report;
 use crate::scenario::Scenario;
 use crate::text::Message;
 use crate::words::Action;
-use eframe::egui::{CentralPanel, Frame, Margin, Panel, RichText, Ui};
+use eframe::egui::{CentralPanel, Frame, Margin, Panel, RichText, ScrollArea, Ui};
 use std::path::Path;
 
 /// What the panel at the side shows.
@@ -357,19 +357,24 @@ impl Practise {
     /// What can be waited for, and the moments to which one can go back.
     fn time_ui(&mut self, ui: &mut Ui, reads: Reads) -> Option<Wish> {
         let view = View::new(self.recorder.job(), &self.scene, self.mode(), reads);
-        if let Some((what, within)) = wait_ui(ui, &view, &mut self.wait_form) {
+        let (mut asked, mut wish) = (None, None);
+        ScrollArea::vertical().id_salt("time").show(ui, |ui| {
+            asked = wait_ui(ui, &view, &mut self.wait_form);
+            ui.separator();
+            let put_aside = ui.button(view.say("attempt-put-aside"));
+            let put_aside = put_aside.on_hover_text(view.say("attempt-put-aside-hint"));
+            ui.separator();
+            let back = moments_ui(ui, &view, &self.notes.moments, &mut self.moment);
+            wish = back.map(Wish::GoBack);
+            if put_aside.clicked() {
+                wish = Some(Wish::PutAside);
+            }
+        });
+        if let Some((what, within)) = asked {
             self.waiting = Some(Waiting::at(self.recorder.job(), what, within));
             (self.said, self.refusal) = (None, None);
             ui.request_repaint();
         }
-        ui.separator();
-        let put_aside = ui
-            .button(view.say("attempt-put-aside"))
-            .on_hover_text(view.say("attempt-put-aside-hint"))
-            .clicked();
-        ui.separator();
-        let back = moments_ui(ui, &view, &self.notes.moments, &mut self.moment);
-        back.map(Wish::GoBack)
-            .or(put_aside.then_some(Wish::PutAside))
+        wish
     }
 }

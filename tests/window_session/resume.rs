@@ -166,3 +166,36 @@ fn what_cannot_be_gone_on_with_is_listed_with_the_reason() {
     list.get_by_label_contains("Go on with: ");
     assert_eq!(attempts(&folder).len(), before);
 }
+
+#[test]
+fn a_long_job_shows_how_far_it_is_and_can_be_stopped_on_the_way() {
+    let folder = Folder::fresh();
+    let hands = Hands::at(at_work(&folder)).stopping(|action| *action == Action::HandBack);
+    let (long, _) = hands.perform();
+    let ticks = job(&long).now();
+    drop(long);
+    let path = attempts(&folder).remove(0);
+    let before = fs::read(&path).expect("it is there");
+
+    let mut window = window(&folder);
+    let begin = |window: &mut Window| {
+        window.get_by_label_contains("Go on with: ").click();
+        window.run_steps(2);
+    };
+    let begun = Instant::now();
+    begin(&mut window);
+    let is_on_the_way = window.query_by_label("Stop this").is_some();
+    // A machine that does it in the fifth of a second has nothing to show.
+    assert!(is_on_the_way || begun.elapsed().as_secs_f64() < 1.0);
+    if is_on_the_way {
+        assert!(window.state().job().is_none());
+        press(&mut window, "Stop this");
+        assert!(window.state().job().is_none());
+        assert!(fs::read(&path).expect("it is there") == before);
+        let begun = Instant::now();
+        go_on(&mut window);
+        let (wall, hours) = (begun.elapsed(), ticks as f64 / 36_000.0);
+        println!("{hours:.2} h taken up in {wall:?}");
+    }
+    assert!(ticks - job(&window).now() < 600);
+}
