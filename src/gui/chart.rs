@@ -86,16 +86,16 @@ impl StripChart {
         let distance = |sample: &&Sample| (sample.0 - at).abs();
         let nearest = near.iter().take(2);
         let (time, faces) = nearest.min_by(|a, b| distance(a).total_cmp(&distance(b)))?;
-        let mut text = time_text(*time);
+        let mut lines = vec![time_text(*time)];
         for (face, &si) in FACES.into_iter().zip(faces) {
             let dimension = face.dimension();
             let value = match si {
                 Some(si) => reads.system.level(Quantity { si, dimension }).to_string(),
                 None => reads.language.say("time-no-reading"),
             };
-            text.push_str(&format!("\n{face} {value}"));
+            lines.push(format!("{face} {value}"));
         }
-        Some(text)
+        Some(lines.join("\n"))
     }
 
     /// The seconds that are looked at; `None`: as the person left them.
@@ -149,12 +149,11 @@ fn head_ui(ui: &mut Ui, view: &View, chart: &mut StripChart) {
         ui.selectable_value(&mut chart.stretch, Stretch::All, all);
         ui.selectable_value(&mut chart.stretch, Stretch::Latest, latest);
         let readout = chart.pointed.and_then(|at| chart.readout(at, view.reads));
-        let text = match readout {
-            Some(lines) => lines.replace('\n', ", "),
-            None => {
-                let unit = unit(view.system()).1.to_owned();
-                view.tell(&Message::new("time-traces").with("unit", unit))
-            }
+        let text = if let Some(lines) = readout {
+            lines.replace('\n', ", ")
+        } else {
+            let unit = unit(view.system()).1.to_owned();
+            view.tell(&Message::new("time-traces").with("unit", unit))
         };
         ui.add(eframe::egui::Label::new(text).truncate());
     });

@@ -283,13 +283,12 @@ impl Practise {
     fn top_ui(&mut self, ui: &mut Ui, reads: Reads) {
         ui.horizontal(|ui| {
             let view = View::new(self.recorder.job(), &self.scene, self.mode(), reads);
-            let stops = match &self.waiting {
-                Some(waiting) => waiting_ui(ui, &view, waiting),
-                None => {
-                    clock_ui(ui, &view, &mut self.pace);
-                    false
-                }
-            };
+            let mut stops = false;
+            if let Some(waiting) = &self.waiting {
+                stops = waiting_ui(ui, &view, waiting);
+            } else {
+                clock_ui(ui, &view, &mut self.pace);
+            }
             if stops {
                 self.end_wait(Look::NotYet, reads);
             }

@@ -1,19 +1,14 @@
 //! Going back to a moment: practice only, in an attempt of its own.
 
 use crate::folder::Folder;
-use crate::room::{act, at_work, attempts, begin, drier, job, press, window};
-use coldbench::attempt::{CatchUp, End, Entry, Head, Journal, Mode, ReplayError, replay};
+use crate::room::{act, at_work, attempts, begin, job, lookup, press, window};
+use coldbench::attempt::{CatchUp, End, Entry, Journal, Mode, ReplayError, replay};
 use coldbench::kit::{Hose, HoseEnd};
 use coldbench::plant::Line;
-use coldbench::scenario::Scenario;
 use coldbench::words::Action;
 use egui_kittest::kittest::Queryable as _;
 use std::fs;
 use std::path::Path;
-
-fn lookup(_: &Head) -> Result<Scenario, String> {
-    Ok(drier())
-}
 
 fn journal(path: &Path) -> Journal {
     let read = Journal::read(path).expect("it can be read");

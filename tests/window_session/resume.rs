@@ -1,9 +1,10 @@
 //! A job that was cut, by a crash or a power failure, is taken up again with nothing lost.
 
 use crate::folder::Folder;
-use crate::room::{Hands, Window, act, at_work, attempts, begin, drier, job, press, title, window};
-use coldbench::attempt::{End, Entry, Head, Journal, replay};
-use coldbench::scenario::Scenario;
+use crate::room::{
+    Hands, Window, act, at_work, attempts, begin, job, lookup, press, title, window,
+};
+use coldbench::attempt::{End, Entry, Journal, replay};
 use coldbench::words::{Action, ThermostatCall};
 use egui_kittest::kittest::Queryable as _;
 use std::fs::{self, OpenOptions};
@@ -12,10 +13,6 @@ use std::path::Path;
 use std::time::Instant;
 
 const COOL: Action = Action::Thermostat(ThermostatCall::Cool);
-
-fn lookup(_: &Head) -> Result<Scenario, String> {
-    Ok(drier())
-}
 
 /// Appends what a write leaves that was cut.
 fn tear(path: &Path) {

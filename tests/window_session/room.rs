@@ -1,6 +1,7 @@
 //! A window on a folder, worked by labels, and a procedure done in it up to some action.
 
 use crate::folder::Folder;
+use coldbench::attempt::Head;
 use coldbench::gui::{App, Attempts};
 use coldbench::job::procedure::{Performance, Procedure};
 use coldbench::job::{Door, Job, Refusal};
@@ -50,11 +51,13 @@ pub fn begin(window: &mut Window) {
 }
 
 pub fn title() -> String {
-    drier().file.title
+    let scenario = Scenario::shipped(DRIER).expect("it is shipped");
+    scenario.file.title
 }
 
-pub fn drier() -> Scenario {
-    Scenario::shipped(DRIER).expect("it is shipped")
+/// The scenario of an attempt, for its replay.
+pub fn lookup(head: &Head) -> Result<Scenario, String> {
+    Scenario::shipped(&head.scenario).ok_or_else(|| "it is not shipped".to_owned())
 }
 
 pub fn press(window: &mut Window, label: &str) {
