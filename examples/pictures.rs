@@ -18,6 +18,12 @@ use std::io::{self, BufWriter};
 use std::path::{Path, PathBuf};
 
 fn main() -> io::Result<()> {
+    let painted = paint();
+    let gone = fs::remove_dir_all(passing());
+    painted.and(gone)
+}
+
+fn paint() -> io::Result<()> {
     let folder = std::env::args_os().nth(1);
     if folder.as_ref().is_some_and(|word| word == "readme") {
         return for_the_readme(Path::new("assets/pictures"));
@@ -56,6 +62,8 @@ fn main() -> io::Result<()> {
     });
     vacuum.choose(Part::Pump);
     save(&folder, "evacuation", &light(&mut vacuum))?;
+    vacuum.choose_time();
+    save(&folder, "time", &light(&mut vacuum))?;
 
     let mut leak = up_to("leaking_flare", |action| {
         matches!(action, Action::StemCap { .. })
@@ -180,9 +188,12 @@ impl Door for Hands {
 
 fn app() -> App {
     let scenarios = shipped_names().filter_map(Scenario::shipped).collect();
-    // The pictures' own attempts are passing files.
-    let folder = std::env::temp_dir().join("coldbench-pictures");
-    App::new(scenarios, Attempts::in_folder(folder))
+    App::new(scenarios, Attempts::in_folder(passing()))
+}
+
+/// The folder of the pictures' own attempts, which goes when they are painted.
+fn passing() -> PathBuf {
+    std::env::temp_dir().join(format!("coldbench-pictures-{}", std::process::id()))
 }
 
 /// A context that paints frames.

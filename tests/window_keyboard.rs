@@ -164,7 +164,7 @@ fn lists_numbers_and_blanks_are_worked_by_keyboard() {
     assert!(job(window).kit().thermometers.is_at(place));
 
     let joint = Joint::DrierOutlet;
-    at_hand(window, joint.label());
+    at_hand(window, &joint.label().to_string());
     press(window, "Loosen the nut a turn");
     tab_to(window, "torque wrench");
     type_in(window, "27");
@@ -321,11 +321,11 @@ fn what_each_part_offers_has_its_name_and_is_reached_from_the_part() {
         window.state_mut().act(action);
     }
     for part in Part::all() {
-        let name = part.label();
+        let name = part.label().to_string();
         window.state_mut().choose(part);
         window.run();
         let found = controls(&window);
-        check_names(&found, name);
+        check_names(&found, &name);
         let mut offers = found;
         offers.retain(|id, _| !bare.contains_key(id));
         if offers.is_empty() {

@@ -146,6 +146,19 @@ impl Recorder {
         self.end(Entry::Closed)
     }
 
+    /// Puts the job aside, to be gone on with: the journal keeps the time that passed since its last
+    /// line, which a program that is killed loses.
+    pub fn put_aside(mut self) -> Result<(), RecordError> {
+        let written = match self.trouble.take() {
+            Some(trouble) => Err(io::Error::other(trouble)),
+            None => self.write(Entry::Aside),
+        };
+        written.map_err(|cause| RecordError {
+            path: self.path,
+            cause,
+        })
+    }
+
     /// Ends the recording of a job that is left as it stands, not handed back.
     pub fn leave(self) -> Result<Closed, RecordError> {
         self.end(Entry::Left)

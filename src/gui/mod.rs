@@ -5,13 +5,17 @@
 //! them. Time on the wall only decides how many ticks run.
 
 mod app;
+mod catch_up;
 mod cautions;
 mod chart;
 mod clock;
 mod end;
 mod hands;
 mod instruments;
+mod marks;
+mod moments;
 mod no_window;
+mod notes;
 mod pace;
 mod part;
 mod practise;
@@ -24,6 +28,7 @@ mod system;
 mod theme;
 mod turn;
 mod view;
+mod waiting;
 mod widgets;
 
 pub use app::App;

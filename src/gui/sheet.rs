@@ -42,8 +42,9 @@ pub fn sheet_ui(ui: &mut Ui, view: &View, draft: &mut SheetDraft, actions: &mut 
 
 fn complaint(ui: &mut Ui, view: &View) {
     let scene = view.scene;
-    ui.label(RichText::new(format!("{}, {}", scene.customer, scene.place)).strong());
-    ui.label(RichText::new(format!("“{}”", scene.complaint)).italics());
+    let (place, complaint) = (view.tell(&scene.place), view.tell(&scene.complaint));
+    ui.label(RichText::new(format!("{}, {place}", scene.customer)).strong());
+    ui.label(RichText::new(format!("“{complaint}”")).italics());
 }
 
 /// One blank: what it asks, where to write, what stands there.

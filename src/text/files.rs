@@ -18,8 +18,8 @@ macro_rules! files {
 }
 
 files![
-    "action", "caption", "caution", "face", "fault", "field", "finding", "hand", "mark", "name",
-    "part", "plate", "reading", "refusal", "room", "scenario", "sheet", "window",
+    "action", "attempt", "caption", "caution", "face", "fault", "field", "finding", "hand", "mark",
+    "name", "part", "plate", "reading", "refusal", "room", "scenario", "sheet", "time", "window",
 ];
 
 /// The texts of the shipped scenarios as their files have them.

@@ -78,6 +78,28 @@ pub enum Level {
 }
 
 impl Level {
+    /// The number, in the unit that the level has.
+    pub const fn number(self) -> f64 {
+        match self {
+            Self::Psig(v)
+            | Self::KilopascalsGauge(v)
+            | Self::Microns(v)
+            | Self::Psi(v)
+            | Self::Fahrenheit(v)
+            | Self::Celsius(v)
+            | Self::FahrenheitDegrees(v)
+            | Self::Kelvins(v)
+            | Self::Amps(v)
+            | Self::Grams(v)
+            | Self::Kilograms(v)
+            | Self::Pounds(v)
+            | Self::Ounces(v)
+            | Self::Seconds(v)
+            | Self::Minutes(v)
+            | Self::Plain(v) => v,
+        }
+    }
+
     /// The same in SI.
     pub fn quantity(self) -> Quantity {
         use Dimension as D;

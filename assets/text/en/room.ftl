@@ -15,8 +15,6 @@ room-not-done = Not done: { $why }
 room-at-hand = At hand
 room-job-sheet = Job sheet
 room-strip-chart = Strip chart
-room-site = Site
-room-instruments = Instruments
 
 room-back-to-list = Back to the list
 room-passed = Passed: { $points } of { $of } points, { $percent } %

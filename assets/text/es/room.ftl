@@ -15,8 +15,6 @@ room-not-done = No se hizo: { $why }
 room-at-hand = A mano
 room-job-sheet = Hoja de trabajo
 room-strip-chart = Gráfico
-room-site = Sitio
-room-instruments = Instrumentos
 
 room-back-to-list = Volver a la lista
 room-passed = Aprobado: { $points } de { $of } puntos, { $percent } %
