@@ -131,6 +131,10 @@ fn the_charge_of_the_nameplate_meets_its_target() {
                 let aim = aim.fahrenheit();
                 within("subcooling", unit, s.subcooling_f, aim - 3.0..=aim + 3.0);
             }
+            Target::Superheat(aim) => {
+                let aim = aim.fahrenheit();
+                within("superheat", unit, s.superheat_f, aim - 5.0..=aim + 5.0);
+            }
         }
     }
 }

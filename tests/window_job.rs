@@ -50,6 +50,7 @@ fn setting(value: f64, most: f64, (none, all): (&str, &str), slider: &'static st
 fn controls(action: &Action) -> (Option<Part>, Vec<Hand>) {
     match *action {
         Action::Protect(_)
+        | Action::Ventilate(_)
         | Action::Thermostat(_)
         | Action::Disconnect(_)
         | Action::VerifyDead
@@ -91,6 +92,10 @@ fn electric(action: &Action) -> (Option<Part>, Vec<Hand>) {
                 "Take glasses and gloves off",
             ),
         ),
+        Action::Ventilate(on) => {
+            let (yes, no) = ("Open the doors, set a fan up", "Take the fan away");
+            (Part::Protection, either(on, yes, no))
+        }
         Action::Thermostat(call) => {
             let text = match call {
                 ThermostatCall::Off => "Set to off",

@@ -265,6 +265,23 @@ impl Refrigerant {
         }
     }
 
+    /// Whether it burns at all: every class but those that end in 1.
+    pub fn is_flammable(&self) -> bool {
+        !self.safety_class().ends_with('1')
+    }
+
+    /// The lower flammability limit, kg of refrigerant per m³ of air; `None` if it does not burn.
+    ///
+    /// Source: ASHRAE 34 and ISO 817, from memory; they differ in the third digit, the lower of
+    /// their values is taken.
+    pub fn flammable_from(&self) -> Option<f64> {
+        match self.name {
+            "R-32" => Some(0.306),
+            "R-454B" => Some(0.296),
+            _ => None,
+        }
+    }
+
     /// The row at or below `t`, and how far `t` is towards the next, 0 to 1.
     #[inline]
     fn cell(&self, t: f64) -> (usize, f64) {

@@ -9,14 +9,34 @@ pub const PRACTICE_ONLY: &str = "This is practice only. It makes nobody a licens
      local codes, the nameplate and licensed practice decide.";
 
 /// What can hurt in this work, said once before it starts.
-pub const AT_THE_START: [&str; 6] = [
+pub const AT_THE_START: [&str; 7] = [
     "Pressure: a circuit or a cylinder that lets go can injure. Eyes and hands first.",
     "Electricity: lock out, discharge the capacitor, prove that nothing is live.",
     "Cold: liquid refrigerant burns the skin and the eyes.",
     "Never oxygen, never shop air: with oil under pressure they explode. Dry nitrogen only.",
     "Never nitrogen without its regulator: a full cylinder bursts a coil.",
     "Heat: the discharge line and a running compressor burn.",
+    "Fire: some refrigerants burn. Ventilate, keep sparks and flames away, use rated tools.",
 ];
+
+/// The caution where the refrigerant burns.
+const BURNS: &str = "This refrigerant burns: ventilate, no flame or spark near, tools rated for it. \
+     Purge with nitrogen before you open or braze.";
+
+/// The caution that belongs to a thing of a circuit whose refrigerant burns.
+pub const fn at_what_burns(part: Part) -> Option<&'static str> {
+    match part {
+        Part::Nameplate
+        | Part::Joint(_)
+        | Part::Drier
+        | Part::Port(_)
+        | Part::Hose(_)
+        | Part::Cylinder
+        | Part::Pump
+        | Part::Detector => Some(BURNS),
+        _ => None,
+    }
+}
 
 /// The caution that belongs to a thing.
 pub const fn at(part: Part) -> Option<&'static str> {

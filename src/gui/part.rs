@@ -278,7 +278,7 @@ pub fn opening_label(open: f64) -> String {
 fn port_state(line: Line, view: &View) -> String {
     let valve = view.valve(line);
     let mut words = vec![format!("cap {}", on_off(valve.port_cap_on))];
-    if !valve.core_in {
+    if valve.has_core && !valve.core_in {
         words.push("core out".into());
     }
     if valve.tool_on {

@@ -2,8 +2,8 @@
 
 use super::{Job, TICK, Truth, charging_chart::target_superheat};
 use crate::kit::{GaugePlace, Hose, HoseEnd, ThermometerPlace};
-use crate::plant::{Line, Place, Spot};
-use crate::units::{ATMOSPHERE, GaugePressure, Temperature};
+use crate::plant::{Line, Place, Spot, Target};
+use crate::units::{ATMOSPHERE, GaugePressure, Temperature, TemperatureDifference};
 use crate::words::{Dimension, Quantity, Reading, SheetField, Shown, Status};
 
 /// A number that is shown, or nothing.
@@ -63,6 +63,7 @@ impl Job {
                 .into_iter()
                 .all(|line| self.fittings.valve(line).open.get() == 0.0),
             Status::LockedOut => self.electrics.locked,
+            Status::Ventilated => self.is_ventilated(),
         }
     }
 
@@ -99,8 +100,7 @@ impl Job {
                 let wet_bulb = pipe(ThermometerPlace::ReturnWetBulb).map(Temperature::from_kelvin);
                 outdoor
                     .zip(wet_bulb)
-                    .and_then(|(outdoor, wet_bulb)| target_superheat(outdoor, wet_bulb))
-                    .map(crate::units::TemperatureDifference::kelvins)
+                    .and_then(|(outdoor, wet_bulb)| self.target_at(outdoor, wet_bulb))
             }
             SheetField::Vacuum => read(Reading::Microns),
             // The cylinder has given what the scale shows as missing, or taken what is added.
@@ -111,6 +111,15 @@ impl Job {
             si,
             dimension: field.dimension(),
         })
+    }
+
+    /// Target superheat, K: the nameplate's own, or by the charging chart for this weather.
+    fn target_at(&self, outdoor: Temperature, wet_bulb: Temperature) -> Option<f64> {
+        let target = match self.target {
+            Target::Superheat(target) => Some(target),
+            _ => target_superheat(outdoor, wet_bulb),
+        };
+        target.map(TemperatureDifference::kelvins)
     }
 
     /// What is true inside.
@@ -156,11 +165,10 @@ impl Job {
                 .into_iter()
                 .fold(0.0, f64::max),
             superheat: plant.temperature(Place::SuctionLine) - refrigerant.dew_temperature(suction),
-            target_superheat: target_superheat(
+            target_superheat: self.target_at(
                 Temperature::from_kelvin(self.outdoor.t),
                 Temperature::from_kelvin(self.indoor_wet_bulb),
-            )
-            .map(crate::units::TemperatureDifference::kelvins),
+            ),
             subcooling: refrigerant.bubble_temperature(liquid)
                 - plant.temperature(Place::LiquidLine),
             drop_across_drier: plant.temperature(Place::LiquidLine)
@@ -187,6 +195,7 @@ impl Job {
         self.electrics.visit_state(&mut visit);
         self.kit.visit_state(&mut visit);
         self.watch.visit_state(&mut visit);
+        self.surroundings.visit_state(&mut visit);
         hash
     }
 

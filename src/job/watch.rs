@@ -118,12 +118,13 @@ impl Watch {
 
 /// The size from which an event counts, in the SI unit of its kind.
 ///
-/// Chosen: a tenth of a gram of refrigerant, a hundredth of air, and the second or two in which a
-/// gauge shows a thing.
+/// Chosen: a tenth of a gram of refrigerant, a hundredth of air, half a gram of what burns, and the
+/// second or two in which a gauge shows a thing.
 fn least(kind: FindingKind) -> f64 {
     match kind {
         FindingKind::Released | FindingKind::PumpedAway => 1e-4,
         FindingKind::AirDrawnIn => 1e-5,
+        FindingKind::IgnitionRisk => 5e-4,
         FindingKind::LiquidToCompressor => 0.02,
         FindingKind::RanInVacuum => 2.0,
         FindingKind::RanWithoutOilReturn => 60.0,
@@ -188,5 +189,21 @@ fn words(kind: FindingKind, place: &str, size: f64) -> String {
         FindingKind::KitLeftOn => format!("{place} was left on the unit"),
         FindingKind::ValveLeftShut => format!("the {place} was not back-seated"),
         FindingKind::DrierBackwards => "the drier's arrow points against the flow".into(),
+        FindingKind::IgnitionRisk => {
+            format!("{amount} of refrigerant that burns went out beside {place}")
+        }
+        FindingKind::FlammableAir => {
+            let share = 100.0 * size;
+            format!("the air at the {place} came to {share:.0} % of what can burn")
+        }
+        FindingKind::OpenedUnpurged => {
+            format!("the {place} opened with refrigerant that burns behind it, not purged")
+        }
+        FindingKind::Unventilated => {
+            format!("the {place} opened in a room that was not ventilated")
+        }
+        FindingKind::ToolNotRated => {
+            format!("the {place} is not rated for a refrigerant that burns")
+        }
     }
 }

@@ -1,11 +1,12 @@
 //! An event that must not happen, or come to no more than a limit over the whole job.
 //!
-//! Amounts are added up: grams, seconds, times. Pressures are not, the highest counts.
+//! Amounts are added up: grams, seconds, times. Of pressures and shares of a limit the highest
+//! counts.
 
 use super::course::Course;
 use super::mark::{Evidence, Verdict};
 use super::phrases;
-use crate::words::{Dimension, Finding, FindingKind, Level, Quantity};
+use crate::words::{Finding, FindingKind, Level, Quantity};
 
 /// So many findings are quoted; the rest are counted.
 const QUOTED: usize = 6;
@@ -28,7 +29,7 @@ pub(super) fn judge(course: &Course, kind: FindingKind, up_to: Option<Level>) ->
         return Verdict::new(false, evidence);
     };
     let sizes = found.iter().map(|finding| finding.size);
-    let (si, how) = if is_pressure(kind) {
+    let (si, how) = if kind.highest_counts() {
         (sizes.fold(f64::NEG_INFINITY, f64::max), "at the most")
     } else {
         (sizes.sum(), "in all")
@@ -49,11 +50,4 @@ pub(super) fn judge(course: &Course, kind: FindingKind, up_to: Option<Level>) ->
         ),
     ));
     Verdict::new(is_met, evidence)
-}
-
-const fn is_pressure(kind: FindingKind) -> bool {
-    matches!(
-        kind.dimension(),
-        Dimension::GaugePressure | Dimension::PressureDifference | Dimension::Vacuum
-    )
 }

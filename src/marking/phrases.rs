@@ -120,6 +120,7 @@ pub fn milestone(milestone: Milestone) -> String {
         Milestone::LockedOut => "locked the disconnect out",
         Milestone::VerifiedDead => "proved that nothing is live",
         Milestone::CylinderOpened => "opened the refrigerant cylinder",
+        Milestone::Ventilated => "ventilated the work",
         Milestone::Diagnosed => "wrote a diagnosis down",
         Milestone::HandedBack => "handed the job back",
     };
@@ -148,6 +149,7 @@ pub const fn status(status: Status, is_so: bool) -> &'static str {
             "not both service valves front-seated",
         ),
         Status::LockedOut => ("disconnect locked out", "disconnect not locked out"),
+        Status::Ventilated => ("work ventilated", "work not ventilated"),
     };
     if is_so { so } else { not_so }
 }

@@ -130,6 +130,8 @@ impl Action {
         match *self {
             Self::Protect(true) => "glasses and gloves on".into(),
             Self::Protect(false) => "glasses and gloves off".into(),
+            Self::Ventilate(true) => "ventilate: doors open, fan on".into(),
+            Self::Ventilate(false) => "stop ventilating".into(),
             Self::Thermostat(ThermostatCall::Off) => "thermostat off".into(),
             Self::Thermostat(ThermostatCall::Fan) => "thermostat to fan".into(),
             Self::Thermostat(ThermostatCall::Cool) => "thermostat to cooling".into(),
@@ -165,7 +167,11 @@ impl Action {
             Self::Stem { line: l, open } => match open.get() {
                 0.0 => format!("front-seat the {} valve", line(l)),
                 1.0 => format!("back-seat the {} valve", line(l)),
-                share => format!("crack the {} valve, {:.0} %", line(l), 100.0 * share),
+                share if share < 0.25 => {
+                    format!("crack the {} valve, {:.0} %", line(l), 100.0 * share)
+                }
+                share if share >= 0.9 => format!("crack the {} valve off its back seat", line(l)),
+                share => format!("turn the {} valve to {:.0} %", line(l), 100.0 * share),
             },
             Self::PortCap { line: l, on } => on_off(on, "cap", &port(l)),
             Self::CoreTool { line: l, fitted } => on_off(fitted, "core tool", &port(l)),

@@ -36,7 +36,7 @@ fn action(rng: &mut ChaCha8Rng) -> Action {
     let place = one(rng, &ThermometerPlace::ALL);
     let yes = rng.random_range(0..2) == 0;
     match rng.random_range(0..44) {
-        0 => Action::Protect(yes),
+        0 => one(rng, &[Action::Protect(yes), Action::Ventilate(yes)]),
         1 | 2 => Action::Thermostat(one(
             rng,
             &[

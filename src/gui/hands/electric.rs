@@ -8,10 +8,12 @@ use crate::plant::ThermostatCall;
 use crate::words::{Action, DisconnectMove, Reading};
 use eframe::egui::Ui;
 
-/// Glasses and gloves.
+/// Glasses and gloves, and the air where the work is done.
 pub fn protection(ui: &mut Ui, view: &View, actions: &mut Vec<Action>) {
     let words = ("Put glasses and gloves on", "Take glasses and gloves off");
     toggle(ui, view.is_protected(), words, Action::Protect, actions);
+    let words = ("Open the doors, set a fan up", "Take the fan away");
+    toggle(ui, view.is_ventilated(), words, Action::Ventilate, actions);
 }
 
 /// The thermostat.

@@ -34,6 +34,9 @@ pub fn valve(ui: &mut Ui, view: &View, line: Line, actions: &mut Vec<Action>) {
     ui.horizontal_wrapped(|ui| {
         act(ui, "Front-seat", turn_to(0.0), actions);
         act(ui, "Crack", turn_to(1.0), actions);
+        if !look.has_core {
+            act(ui, "Crack off the back seat", turn_to(QUARTERS - 1.0), actions);
+        }
         act(ui, "Back-seat", turn_to(QUARTERS), actions);
     });
     ui.horizontal_wrapped(|ui| {
@@ -114,13 +117,17 @@ pub fn port(ui: &mut Ui, view: &View, line: Line, actions: &mut Vec<Action>) {
         toggle(ui, look.tool_open, words, valve, actions);
     }
     let words = ("Seat the core", "Pull the core");
-    toggle(
-        ui,
-        look.core_in,
-        words,
-        |seated| Action::Core { line, seated },
-        actions,
-    );
+    if look.has_core {
+        toggle(
+            ui,
+            look.core_in,
+            words,
+            |seated| Action::Core { line, seated },
+            actions,
+        );
+    } else {
+        ui.weak("No core: the stem shuts this port on its back seat.");
+    }
     ui.separator();
     leak_search(ui, view, Spot::Port(line), actions);
 }

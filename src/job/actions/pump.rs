@@ -8,6 +8,9 @@ use crate::words::GaugePlace;
 impl Job {
     pub(super) fn run_pump(&mut self, run: bool) -> Result<(), Refusal> {
         require(self.kit.pump.running != run, "The pump is so already.")?;
+        if run {
+            self.note_tool(self.rated.pump, "vacuum pump");
+        }
         self.kit.pump.running = run;
         Ok(())
     }

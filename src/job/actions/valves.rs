@@ -56,7 +56,12 @@ impl Job {
 
     pub(super) fn work_core(&mut self, line: Line, seated: bool) -> Result<(), Refusal> {
         let is_free = self.port_is_free(line);
-        let port = &mut self.fittings.valve_mut(line).port;
+        let valve = self.fittings.valve_mut(line);
+        require(
+            valve.has_core(),
+            "This port has no core: its valve shuts it on the back seat.",
+        )?;
+        let port = &mut valve.port;
         require(port.core_in != seated, "The core is so already.")?;
         require(!port.cap_on, "Take the port cap off first.")?;
         require(
