@@ -23,7 +23,16 @@ pub(super) fn air(unit: &Unit, point: Option<RatingPoint>) -> Overrides {
 /// rest.
 pub(super) fn every_unit(is_json: bool) -> anyhow::Result<Answer> {
     let mut table = Table::with_head(&[
-        "unit", "at", "suction", "liquid", "boils", "condenses", "SH", "SC", "Btu/h", "W",
+        "unit",
+        "at",
+        "suction",
+        "liquid",
+        "boils",
+        "condenses",
+        "SH",
+        "SC",
+        "Btu/h",
+        "W",
     ]);
     let (mut values, mut all_settled) = (Vec::new(), true);
     for name in unit_names() {

@@ -163,7 +163,11 @@ impl Plant {
             unit.suction_line.valve.square_metres(),
         ];
         let links = std::array::from_fn(|i| {
-            let from = if i == Link::LiquidValve as usize { 7 } else { i };
+            let from = if i == Link::LiquidValve as usize {
+                7
+            } else {
+                i
+            };
             network.add_element(
                 End::Node(nodes[from]),
                 End::Node(nodes[(i + 1) % 7]),

@@ -97,9 +97,7 @@ fn shapes(unit: &Unit) -> [[f64; 3]; 8] {
             suction.wall.joules_per_kelvin(),
             suction.to_air.watts_per_kelvin(),
         ],
-        unit.receiver
-            .as_ref()
-            .map_or([0.0; 3], ReceiverData::shape),
+        unit.receiver.as_ref().map_or([0.0; 3], ReceiverData::shape),
     ]
 }
 

@@ -35,7 +35,12 @@ pub fn valve(ui: &mut Ui, view: &View, line: Line, actions: &mut Vec<Action>) {
         act(ui, "Front-seat", turn_to(0.0), actions);
         act(ui, "Crack", turn_to(1.0), actions);
         if !look.has_core {
-            act(ui, "Crack off the back seat", turn_to(QUARTERS - 1.0), actions);
+            act(
+                ui,
+                "Crack off the back seat",
+                turn_to(QUARTERS - 1.0),
+                actions,
+            );
         }
         act(ui, "Back-seat", turn_to(QUARTERS), actions);
     });

@@ -5,8 +5,7 @@ use super::element::{Conductor, Direction, Law};
 use super::linear::{self, Matrix};
 use super::node::{Node, Phase};
 use super::{
-    Compressed, Drive, Element, MAX_ELEMENTS, MAX_NODES, MAX_PLACES, Machinery, Network, flash,
-    gas,
+    Compressed, Drive, Element, MAX_ELEMENTS, MAX_NODES, MAX_PLACES, Machinery, Network, flash, gas,
 };
 
 /// How an element behaves in the search.
