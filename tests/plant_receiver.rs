@@ -113,7 +113,8 @@ fn shutting_the_king_valve_pumps_the_charge_into_the_receiver() {
     assert_balanced(&bench);
 }
 
-/// A standing unit of one temperature shows saturation everywhere, and keeps its liquid.
+/// A standing unit of one temperature shows saturation and keeps its liquid. The expansion valve
+/// is shut: until the low side lacks its static superheat, nothing comes through to it.
 #[test]
 fn a_standing_receiver_keeps_saturation() {
     let mut bench = Bench::cold_room(1.0);
@@ -121,10 +122,15 @@ fn a_standing_receiver_keeps_saturation() {
     let before = level(&bench);
     bench.run(7200.0);
     let fluid = bench.plant.network().refrigerant();
-    let saturated = plant_common::psig(fluid.dew_pressure(bench.conditions.outdoor.t));
-    for place in [Place::Receiver, Place::SuctionLine, Place::LiquidLine] {
-        assert!((bench.pressure(place) - saturated).abs() < 1.0, "{place:?}");
+    let saturated = |t: f64| plant_common::psig(fluid.dew_pressure(t));
+    let t = bench.conditions.outdoor.t;
+    for place in [Place::Receiver, Place::Condenser, Place::LiquidLine] {
+        let shown = bench.pressure(place);
+        assert!((shown - saturated(t)).abs() < 1.0, "{place:?}: {shown:.1}");
     }
+    let low = bench.pressure(Place::SuctionLine);
+    let held = saturated(t - 3.0)..=saturated(t) + 0.5;
+    assert!(held.contains(&low), "{low:.1} psig, {held:.1?}");
     assert!((level(&bench) - before).abs() < 0.1);
 }
 

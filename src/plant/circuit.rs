@@ -12,7 +12,7 @@ use super::network::{
 };
 use super::rest::lay_out;
 use super::unit::Unit;
-use super::{Operating, desiccant, oil};
+use super::{Operating, desiccant, drain, oil};
 use crate::units::Mass;
 
 /// The length of a tick, s.
@@ -304,6 +304,11 @@ impl Plant {
         self.warm();
         self.network.advance(dt, &self.drive, &self.machines);
         oil::exchange(&mut self.network, self.nodes[0], self.oil_lag, dt);
+        if self.has_receiver() {
+            let pair = [Place::Condenser, Place::Receiver].map(|place| self.node(place));
+            let carried = self.passed(Link::DischargeCheck) / self.evaporator.rated_flow;
+            drain::exchange(&mut self.network, pair, carried, dt);
+        }
         if self.desiccant_in {
             let capacity = self.drier_capacity;
             desiccant::exchange(&mut self.network, self.nodes[4], capacity, dt);

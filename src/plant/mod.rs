@@ -5,6 +5,7 @@ mod circuit;
 mod compressor;
 mod condenser;
 mod desiccant;
+mod drain;
 mod drier;
 mod electrics;
 mod evaporator;
