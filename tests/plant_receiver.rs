@@ -66,7 +66,7 @@ fn liquid_over_a_level_is_saturated() {
     assert!(line.quality < 0.01, "quality {}", line.quality);
 }
 
-/// Too little to keep a level: vapour goes along to the valve, the capacity falls, the coil starves.
+/// Too little to keep a level: vapour goes along to the valve, the capacity falls.
 #[test]
 fn an_empty_receiver_lets_vapour_into_the_liquid_line() {
     let (full, starved) = (running(1.0, 3600.0), running(0.4, 3600.0));

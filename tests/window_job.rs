@@ -475,6 +475,11 @@ fn the_undercharge_job_goes_by_hand_as_it_goes_by_the_procedure() {
 }
 
 #[test]
+fn the_job_with_what_burns_goes_by_hand_as_it_goes_by_the_procedure() {
+    by_hand("flammable_leak");
+}
+
+#[test]
 fn a_pump_down_is_done_through_the_window() {
     let mut hands = Hands::at("clogged_drier");
     let steps = [

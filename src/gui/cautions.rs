@@ -20,7 +20,7 @@ pub const AT_THE_START: [&str; 7] = [
 ];
 
 /// The caution where the refrigerant burns.
-const BURNS: &str = "This refrigerant burns: ventilate, no flame or spark near, tools rated for it. \
+const BURNS: &str = "This refrigerant burns: ventilate, no flame or spark near, rated tools. \
      Purge with nitrogen before you open or braze.";
 
 /// The caution that belongs to a thing of a circuit whose refrigerant burns.

@@ -9,7 +9,7 @@ use std::fmt::Write;
 use std::path::Path;
 
 /// The scenarios that come with the program, in the order of the list: name and text.
-const SHIPPED: [(&str, &str); 4] = [
+const SHIPPED: [(&str, &str); 5] = [
     (
         "clogged_drier",
         include_str!("../../scenarios/clogged_drier.ron"),
@@ -25,6 +25,10 @@ const SHIPPED: [(&str, &str); 4] = [
     (
         "undercharge",
         include_str!("../../scenarios/undercharge.ron"),
+    ),
+    (
+        "flammable_leak",
+        include_str!("../../scenarios/flammable_leak.ron"),
     ),
 ];
 

@@ -60,6 +60,11 @@ fn the_wet_circuit_balances() {
 }
 
 #[test]
+fn the_flammable_leak_balances() {
+    balances("flammable_leak");
+}
+
+#[test]
 fn the_undercharge_balances() {
     balances("undercharge");
 }

@@ -106,6 +106,11 @@ fn all_points(scenario: &str) {
         FindingKind::KitLeftOn,
         FindingKind::ValveLeftShut,
         FindingKind::DrierBackwards,
+        FindingKind::IgnitionRisk,
+        FindingKind::FlammableAir,
+        FindingKind::OpenedUnpurged,
+        FindingKind::Unventilated,
+        FindingKind::ToolNotRated,
     ];
     let (report, _, job) = perform(scenario, "right");
     assert!(report.passed, "{:#?}", lost(&report));
@@ -149,6 +154,45 @@ fn the_right_way_with_the_wet_circuit_gets_every_point() {
 #[test]
 fn the_right_way_with_the_undercharge_gets_every_point() {
     all_points("undercharge");
+}
+
+#[test]
+fn the_right_way_with_what_burns_gets_every_point() {
+    all_points("flammable_leak");
+}
+
+#[test]
+fn what_burns_handled_as_if_it_did_not_fails_though_the_repair_is_sound() {
+    let (report, scenario, job) = perform("flammable_leak", "wrong");
+    assert!(!report.passed);
+    assert_eq!(
+        fatal(&report),
+        [
+            "Nothing let go beside what could light it",
+            "Purged with nitrogen before it is opened"
+        ]
+    );
+    let never = |kind: FindingKind| {
+        lost_by(
+            &report,
+            &scenario,
+            |rule| matches!(rule, Rule::Never { finding, .. } if *finding == kind),
+        )
+    };
+    assert!(never(FindingKind::Unventilated));
+    assert!(!never(FindingKind::OpenedUnderPressure));
+    // Nothing of the repair itself shows it.
+    for state in [
+        EndState::LeakRate,
+        EndState::ChargeShare,
+        EndState::Subcooling,
+    ] {
+        assert!(
+            !lost_by(&report, &scenario, |rule| is_end(rule, state)),
+            "{state:?}"
+        );
+    }
+    assert!(job.truth().leak == 0.0);
 }
 
 #[test]
