@@ -480,6 +480,11 @@ fn the_job_with_what_burns_goes_by_hand_as_it_goes_by_the_procedure() {
 }
 
 #[test]
+fn the_cold_room_goes_by_hand_as_it_goes_by_the_procedure() {
+    by_hand("cold_room_drier");
+}
+
+#[test]
 fn a_pump_down_is_done_through_the_window() {
     let mut hands = Hands::at("clogged_drier");
     let steps = [

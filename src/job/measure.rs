@@ -59,9 +59,12 @@ impl Job {
             Status::BothHandValvesOpen => {
                 kit.manifold.low_valve.get() > 0.0 && kit.manifold.high_valve.get() > 0.0
             }
-            Status::ChargeIsolated => Line::ALL
-                .into_iter()
-                .all(|line| self.fittings.valve(line).open.get() == 0.0),
+            Status::ChargeIsolated => {
+                let shut = |line: Line| self.fittings.valve(line).open.get() == 0.0;
+                // The valves of a standing compressor hold what is in the coil and the receiver.
+                let holds = self.plant.has_receiver() && !self.electrics.compressor_runs();
+                shut(Line::Liquid) && (shut(Line::Suction) || holds)
+            }
             Status::LockedOut => self.electrics.locked,
             Status::Ventilated => self.is_ventilated(),
         }

@@ -145,8 +145,8 @@ pub const fn status(status: Status, is_so: bool) -> &'static str {
         Status::RegulatorFitted => ("regulator fitted", "no regulator fitted"),
         Status::BothHandValvesOpen => ("both hand valves open", "not both hand valves open"),
         Status::ChargeIsolated => (
-            "both service valves front-seated",
-            "not both service valves front-seated",
+            "charge shut in by the service valves",
+            "charge not shut in by the service valves",
         ),
         Status::LockedOut => ("disconnect locked out", "disconnect not locked out"),
         Status::Ventilated => ("work ventilated", "work not ventilated"),

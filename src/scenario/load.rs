@@ -9,7 +9,7 @@ use std::fmt::Write;
 use std::path::Path;
 
 /// The scenarios that come with the program, in the order of the list: name and text.
-const SHIPPED: [(&str, &str); 5] = [
+const SHIPPED: [(&str, &str); 6] = [
     (
         "clogged_drier",
         include_str!("../../scenarios/clogged_drier.ron"),
@@ -29,6 +29,10 @@ const SHIPPED: [(&str, &str); 5] = [
     (
         "flammable_leak",
         include_str!("../../scenarios/flammable_leak.ron"),
+    ),
+    (
+        "cold_room_drier",
+        include_str!("../../scenarios/cold_room_drier.ron"),
     ),
 ];
 

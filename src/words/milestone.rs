@@ -104,7 +104,8 @@ pub enum Status {
     RegulatorFitted,
     /// Both manifold hand valves are open.
     BothHandValvesOpen,
-    /// Liquid and suction valve are both front-seated.
+    /// The charge is shut in: liquid and suction valve are front-seated, or in a unit with a
+    /// receiver the liquid valve is and the compressor stands.
     ChargeIsolated,
     /// The disconnect is locked and tagged.
     LockedOut,

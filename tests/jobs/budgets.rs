@@ -65,6 +65,11 @@ fn the_flammable_leak_balances() {
 }
 
 #[test]
+fn the_cold_room_balances() {
+    balances("cold_room_drier");
+}
+
+#[test]
 fn the_undercharge_balances() {
     balances("undercharge");
 }

@@ -162,6 +162,36 @@ fn the_right_way_with_what_burns_gets_every_point() {
 }
 
 #[test]
+fn the_right_way_in_the_cold_room_gets_every_point() {
+    all_points("cold_room_drier");
+}
+
+#[test]
+fn ports_without_cores_left_off_their_back_seats_let_the_charge_go() {
+    let (report, scenario, job) = perform("cold_room_drier", "wrong");
+    assert!(!report.passed);
+    assert_eq!(
+        fatal(&report),
+        ["Below 500 microns, pump shut off, 10 minutes"]
+    );
+    for kind in [FindingKind::Released, FindingKind::ValveLeftShut] {
+        let is_lost = lost_by(
+            &report,
+            &scenario,
+            |rule| matches!(rule, Rule::Never { finding, .. } if *finding == kind),
+        );
+        assert!(is_lost, "{kind:?}");
+    }
+    let lost = job.truth().refrigerant_released;
+    assert!(lost > 0.1, "{lost} kg");
+    // What makes it plausible: on the day, behind a receiver, it cools as it should.
+    assert!(!lost_by(&report, &scenario, |rule| is_end(
+        rule,
+        EndState::SuperheatOffTarget
+    )));
+}
+
+#[test]
 fn what_burns_handled_as_if_it_did_not_fails_though_the_repair_is_sound() {
     let (report, scenario, job) = perform("flammable_leak", "wrong");
     assert!(!report.passed);
