@@ -91,6 +91,11 @@ fn holds_on(rule: &Rule, instrument: Reading) -> bool {
 
 /// The right way: every point, no harm found, and the unit left as a master leaves it.
 fn all_points(scenario: &str) {
+    all_points_and_lets_go(scenario, 0.06);
+}
+
+/// The same with what hoses, opened circuit and pump may take, kg.
+fn all_points_and_lets_go(scenario: &str, most: f64) {
     let harm = [
         FindingKind::OpenedUnderPressure,
         FindingKind::EnergisedInDeepVacuum,
@@ -130,7 +135,7 @@ fn all_points(scenario: &str) {
     assert!((0.98..1.02).contains(&share), "charge {share}");
     assert!(truth.leak == 0.0, "leaks {} kg/s", truth.leak);
     assert!(
-        truth.refrigerant_released < 0.06,
+        truth.refrigerant_released < most,
         "let go {} kg",
         truth.refrigerant_released
     );
@@ -163,7 +168,8 @@ fn the_right_way_with_what_burns_gets_every_point() {
 
 #[test]
 fn the_right_way_in_the_cold_room_gets_every_point() {
-    all_points("cold_room_drier");
+    // Its compressor is evacuated as well, with what its oil gives off.
+    all_points_and_lets_go("cold_room_drier", 0.08);
 }
 
 #[test]
@@ -184,10 +190,10 @@ fn ports_without_cores_left_off_their_back_seats_let_the_charge_go() {
     }
     let lost = job.truth().refrigerant_released;
     assert!(lost > 0.1, "{lost} kg");
-    // What makes it plausible: on the day, behind a receiver, it cools as it should.
+    // The drier itself was changed well.
     assert!(!lost_by(&report, &scenario, |rule| is_end(
         rule,
-        EndState::SuperheatOffTarget
+        EndState::DropAcrossDrier
     )));
 }
 
