@@ -67,7 +67,10 @@ fn the_limit_by_mass_agrees_with_the_limit_by_volume() {
     for name in Refrigerant::names() {
         let fluid = Refrigerant::named(name).expect("it is known");
         assert_eq!(fluid.is_flammable(), fluid.flammable_from().is_some());
-        assert_eq!(fluid.is_flammable(), matches!(*name, "R-32" | "R-454B"));
+        assert_eq!(
+            fluid.is_flammable(),
+            matches!(*name, "R-32" | "R-454B" | "R-290")
+        );
     }
 }
 
