@@ -1,9 +1,9 @@
 //! What is known before the first look: what the customer says and what the nameplate says.
 
 use super::system::System;
-use crate::plant::Unit;
+use crate::plant::{Target, Unit};
 use crate::scenario::Scenario;
-use crate::units::{GaugePressure, Mass};
+use crate::units::{GaugePressure, Mass, TemperatureDifference};
 use crate::words::{Dimension, Quantity};
 
 /// The fixed things about a job that anybody may know.
@@ -57,9 +57,23 @@ impl Scene {
             length(plate.covers.metres())
         );
         let rated = format!("{:.1} A", self.unit.electrics.rated.amps());
+        let class = self.unit.refrigerant.get().safety_class();
+        let degrees = |of: TemperatureDifference| {
+            let (si, dimension) = (of.kelvins(), Dimension::TemperatureDifference);
+            system.level(Quantity { si, dimension }).to_string()
+        };
+        let shows = match plate.target {
+            Target::SuperheatByChart => "superheat by the charging chart".to_owned(),
+            Target::Subcooling(of) => format!("subcooling {}", degrees(of)),
+            Target::Superheat(of) => format!("by weight; superheat {}", degrees(of)),
+        };
         vec![
-            ("Refrigerant", self.refrigerant.to_owned()),
+            (
+                "Refrigerant",
+                format!("{}, class {class}", self.refrigerant),
+            ),
             ("Factory charge", charge),
+            ("Right charge", shows),
             ("Test pressure, low side", pressure(plate.low_side_test)),
             ("Test pressure, high side", pressure(plate.high_side_test)),
             ("Rated load", rated),
