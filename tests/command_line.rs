@@ -299,7 +299,7 @@ fn good_files_check() {
     }
 }
 
-const KEYS: [&str; 10] = [
+const KEYS: [&str; 11] = [
     "scenario",
     "genuine",
     "duration_s",
@@ -310,6 +310,7 @@ const KEYS: [&str; 10] = [
     "score_percent",
     "passed",
     "fingerprint",
+    "mode",
 ];
 
 const TRUTH: [&str; 5] = [
@@ -449,7 +450,7 @@ fn files_of_rubbish_are_answered_and_never_panic() {
         b"",
         b"\n",
         b"\xff\xfe\x00",
-        b"coldbench attempt 1\n",
+        b"coldbench attempt 2\n",
         b"(((((",
     ];
     for (n, bytes) in pieces.into_iter().enumerate() {
