@@ -14,6 +14,10 @@ use serde_json::{Value, json};
 /// Takes a scenario, or a unit alone: healthy, with its nominal charge, at 95 °F outdoors and in
 /// the room in which it is rated: 80 °F dry bulb, 67 °F wet bulb where its file does not say
 /// otherwise. The answer is yes when it came to rest.
+#[expect(
+    clippy::struct_excessive_bools,
+    reason = "each is a switch of the command line"
+)]
 #[derive(Debug, clap::Args)]
 pub struct Settle {
     /// A scenario or a unit, by the name of a shipped one or by its file.

@@ -352,8 +352,8 @@ fn pressure_temperature_card_of_r134a() {
     }
 }
 
-/// Source: NIST Chemistry WebBook, propane, from memory: 111.1, 474.5, 836.5, 1369.4 kPa
-/// at -40, 0, 20, 40 °C.
+/// Source: the chemistry pages of NIST, propane, from memory: 111.1, 474.5, 836.5 and
+/// 1369.4 kPa at -40, 0, 20 and 40 °C.
 #[test]
 fn saturation_pressure_of_r290() {
     for (celsius, published) in [(-40.0, 111.1), (0.0, 474.5), (20.0, 836.5), (40.0, 1369.4)] {
