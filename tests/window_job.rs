@@ -54,6 +54,7 @@ fn setting(value: f64, most: f64, (none, all): (&str, &str), slider: &'static st
 fn controls(action: &Action) -> (Option<Part>, Vec<Hand>) {
     match *action {
         Action::Protect(_)
+        | Action::Ventilate(_)
         | Action::Thermostat(_)
         | Action::Disconnect(_)
         | Action::VerifyDead
@@ -102,6 +103,10 @@ fn electric(action: &Action) -> (Option<Part>, Vec<Hand>) {
                 "Take glasses and gloves off",
             ),
         ),
+        Action::Ventilate(on) => {
+            let (yes, no) = ("Open the doors, set a fan up", "Take the fan away");
+            (Part::Protection, either(on, yes, no))
+        }
         Action::Thermostat(call) => {
             let text = match call {
                 ThermostatCall::Off => "Set to off",
@@ -487,6 +492,16 @@ fn the_moisture_job_goes_by_hand_as_it_goes_by_the_procedure() {
 #[test]
 fn the_undercharge_job_goes_by_hand_as_it_goes_by_the_procedure() {
     by_hand("undercharge");
+}
+
+#[test]
+fn the_job_with_what_burns_goes_by_hand_as_it_goes_by_the_procedure() {
+    by_hand("flammable_leak");
+}
+
+#[test]
+fn the_cold_room_goes_by_hand_as_it_goes_by_the_procedure() {
+    by_hand("cold_room_drier");
 }
 
 #[test]

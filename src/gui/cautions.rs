@@ -9,14 +9,33 @@ use eframe::egui::{Frame, Margin, RichText, Stroke, Ui};
 pub const PRACTICE_ONLY: Message = Message::new("caution-practice-only");
 
 /// What can hurt in this work, said once before it starts.
-pub const AT_THE_START: [Message; 6] = [
+pub const AT_THE_START: [Message; 7] = [
     Message::new("caution-pressure"),
     Message::new("caution-electricity"),
     Message::new("caution-cold"),
     Message::new("caution-oxygen"),
     Message::new("caution-regulator"),
     Message::new("caution-heat"),
+    Message::new("caution-fire"),
 ];
+
+/// The caution where the refrigerant burns.
+const BURNS: Message = Message::new("caution-burns");
+
+/// The caution that belongs to a thing of a circuit whose refrigerant burns.
+pub const fn at_what_burns(part: Part) -> Option<Message> {
+    match part {
+        Part::Nameplate
+        | Part::Joint(_)
+        | Part::Drier
+        | Part::Port(_)
+        | Part::Hose(_)
+        | Part::Cylinder
+        | Part::Pump
+        | Part::Detector => Some(BURNS),
+        _ => None,
+    }
+}
 
 /// The caution that belongs to a thing.
 pub const fn at(part: Part) -> Option<Message> {

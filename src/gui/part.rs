@@ -336,7 +336,7 @@ pub fn opening_label(open: f64) -> Message {
 fn port_look(line: Line, view: &View) -> Message {
     let valve = view.valve(line);
     let mut looks = vec![cap_label(valve.port_cap_on)];
-    if !valve.core_in {
+    if valve.has_core && !valve.core_in {
         looks.push(Message::new("part-core-out"));
     }
     if valve.tool_on {

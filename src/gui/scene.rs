@@ -1,10 +1,10 @@
 //! What is known before the first look: what the customer says and what the nameplate says.
 
 use super::system::System;
-use crate::plant::Unit;
+use crate::plant::{Target, Unit};
 use crate::scenario::Scenario;
 use crate::text::Message;
-use crate::units::{GaugePressure, Mass};
+use crate::units::{GaugePressure, Mass, TemperatureDifference};
 use crate::words::{Dimension, Quantity};
 
 /// The fixed things about a job that anybody may know.
@@ -56,12 +56,25 @@ impl Scene {
             .with("mass", mass(plate.charge))
             .with("length", length(plate.covers.metres()));
         let rated = format!("{:.1} A", self.unit.electrics.rated.amps());
+        let class = self.unit.refrigerant.get().safety_class();
+        let degrees = |of: TemperatureDifference| {
+            let (si, dimension) = (of.kelvins(), Dimension::TemperatureDifference);
+            system.level(Quantity { si, dimension }).words()
+        };
+        let shows = match plate.target {
+            Target::SuperheatByChart => Message::new("plate-superheat-by-chart"),
+            Target::Subcooling(of) => Message::new("plate-subcooling").with("degrees", degrees(of)),
+            Target::Superheat(of) => Message::new("plate-by-weight").with("degrees", degrees(of)),
+        };
         vec![
             (
                 Message::new("plate-refrigerant"),
-                Message::verbatim(self.refrigerant),
+                Message::new("plate-of-class")
+                    .with("name", self.refrigerant.to_owned())
+                    .with("class", class.to_string()),
             ),
             (Message::new("plate-factory-charge"), charge),
+            (Message::new("plate-right-charge"), shows),
             (
                 Message::new("plate-test-low"),
                 pressure(plate.low_side_test),

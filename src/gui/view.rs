@@ -48,6 +48,8 @@ pub struct ValveLook {
     pub cap_on: bool,
     /// The port's cap is on.
     pub port_cap_on: bool,
+    /// The port takes a core; else the valve shuts it on its back seat.
+    pub has_core: bool,
     /// The core is in its seat.
     pub core_in: bool,
     /// A core tool is on the port.
@@ -119,6 +121,7 @@ impl<'a> View<'a> {
             open: valve.open.get(),
             cap_on: valve.cap_on,
             port_cap_on: valve.port.cap_on,
+            has_core: valve.has_core(),
             core_in: valve.port.core_in,
             tool_on: valve.port.tool_on,
             tool_open: valve.port.tool_open,
@@ -226,6 +229,16 @@ impl<'a> View<'a> {
     /// Whether glasses and gloves are on.
     pub const fn is_protected(&self) -> bool {
         self.job.kit().protection_on
+    }
+
+    /// Whether the refrigerant on the nameplate burns.
+    pub fn refrigerant_burns(&self) -> bool {
+        self.job.plant().refrigerant().is_flammable()
+    }
+
+    /// Whether doors are open and a fan changes the air.
+    pub const fn is_ventilated(&self) -> bool {
+        self.job.is_ventilated()
     }
 
     /// What the thermostat calls for.

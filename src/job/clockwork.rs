@@ -36,6 +36,7 @@ impl Job {
         self.look_at_outlets();
         self.look_at_pressures();
         self.look_at_compressor();
+        self.look_at_fire();
     }
 
     /// Weather, and what of the air side runs.
@@ -68,7 +69,7 @@ impl Job {
 
     /// The absolute pressure inside at a spot, Pa.
     pub(super) fn pressure_behind(&self, spot: Spot) -> f64 {
-        self.plant.pressure(crate::plant::place_of(spot))
+        self.plant.pressure(self.fittings.place_of(spot))
     }
 
     fn follow_electrics(&mut self) {
@@ -152,7 +153,7 @@ impl Job {
         let network = self.plant.network();
         let tick = self.tick;
         let spots = Spot::ALL.map(|spot| {
-            let inside = self.plant.pressure(crate::plant::place_of(spot));
+            let inside = self.plant.pressure(self.fittings.place_of(spot));
             (self.outlets.element(spot), spot.label(), inside)
         });
         let hoses = self
@@ -211,7 +212,9 @@ impl Job {
             (Place::LiquidLine, high, Message::new("name-liquid-line")),
             (Place::Condenser, high, Message::new("name-outdoor-coil")),
         ];
-        for (place, limit, label) in places {
+        let receiver = (Place::Receiver, high, Message::new("name-receiver"));
+        let receiver = self.plant.has_receiver().then_some(receiver);
+        for (place, limit, label) in places.into_iter().chain(receiver) {
             let node = self.plant.network().node(self.plant.node(place));
             let excess = node.pressure - limit - ATMOSPHERE;
             if excess > 0.0 {

@@ -113,12 +113,13 @@ impl Watch {
 
 /// The size from which an event counts, in the SI unit of its kind.
 ///
-/// Chosen: a tenth of a gram of refrigerant, a hundredth of air, and the second or two in which a
-/// gauge shows a thing.
+/// Chosen: a tenth of a gram of refrigerant, a hundredth of air, half a gram of what burns, and the
+/// second or two in which a gauge shows a thing.
 fn least(kind: FindingKind) -> f64 {
     match kind {
         FindingKind::Released | FindingKind::PumpedAway => 1e-4,
         FindingKind::AirDrawnIn => 1e-5,
+        FindingKind::IgnitionRisk => 5e-4,
         FindingKind::LiquidToCompressor => 0.02,
         FindingKind::RanInVacuum => 2.0,
         FindingKind::RanWithoutOilReturn => 60.0,
@@ -176,6 +177,15 @@ fn words(kind: FindingKind, place: &Message, size: f64) -> Message {
         K::KitLeftOn => Message::new("finding-kit-left-on").with("place", at),
         K::ValveLeftShut => Message::new("finding-valve-left-shut").with("place", at),
         K::DrierBackwards => Message::new("finding-drier-backwards"),
+        K::IgnitionRisk => Message::new("finding-ignition-risk")
+            .with("amount", amount)
+            .with("place", at),
+        K::FlammableAir => Message::new("finding-flammable-air")
+            .with("place", at)
+            .with("percent", format!("{:.0}", 100.0 * size)),
+        K::OpenedUnpurged => Message::new("finding-opened-unpurged").with("place", at),
+        K::Unventilated => Message::new("finding-unventilated").with("place", at),
+        K::ToolNotRated => Message::new("finding-tool-not-rated").with("place", at),
     }
 }
 

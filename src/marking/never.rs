@@ -1,12 +1,13 @@
 //! An event that must not happen, or come to no more than a limit over the whole job.
 //!
-//! Amounts are added up: grams, seconds, times. Pressures are not, the highest counts.
+//! Amounts are added up: grams, seconds, times. Of pressures and shares of a limit the highest
+//! counts.
 
 use super::course::Course;
 use super::mark::{Evidence, Verdict};
 use super::phrases;
 use crate::text::Message;
-use crate::words::{Dimension, Finding, FindingKind, Level, Quantity};
+use crate::words::{Finding, FindingKind, Level, Quantity};
 
 /// So many findings are quoted; the rest are counted.
 const QUOTED: usize = 6;
@@ -29,7 +30,7 @@ pub(super) fn judge(course: &Course, kind: FindingKind, up_to: Option<Level>) ->
         return Verdict::new(false, evidence);
     };
     let sizes = found.iter().map(|finding| finding.size);
-    let highest = is_pressure(kind);
+    let highest = kind.highest_counts();
     let si = if highest {
         sizes.fold(f64::NEG_INFINITY, f64::max)
     } else {
@@ -58,11 +59,4 @@ pub(super) fn judge(course: &Course, kind: FindingKind, up_to: Option<Level>) ->
     };
     evidence.push(Evidence::at(course.end, told));
     Verdict::new(is_met, evidence)
-}
-
-const fn is_pressure(kind: FindingKind) -> bool {
-    matches!(
-        kind.dimension(),
-        Dimension::GaugePressure | Dimension::PressureDifference | Dimension::Vacuum
-    )
 }

@@ -125,6 +125,7 @@ pub fn milestone(milestone: Milestone) -> Message {
         Milestone::LockedOut => "mark-locked-out",
         Milestone::VerifiedDead => "mark-verified-dead",
         Milestone::CylinderOpened => "mark-cylinder-opened",
+        Milestone::Ventilated => "mark-ventilated",
         Milestone::Diagnosed => "mark-diagnosed",
         Milestone::HandedBack => "mark-handed-back",
     })
@@ -143,6 +144,7 @@ pub const fn status(status: Status, is_so: bool) -> Message {
         Status::BothHandValvesOpen => ("mark-hand-valves-open", "mark-hand-valves-not-open"),
         Status::ChargeIsolated => ("mark-charge-isolated", "mark-charge-not-isolated"),
         Status::LockedOut => ("mark-is-locked-out", "mark-is-not-locked-out"),
+        Status::Ventilated => ("mark-is-ventilated", "mark-is-not-ventilated"),
     };
     Message::new(if is_so { so } else { not_so })
 }

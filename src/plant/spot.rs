@@ -48,6 +48,14 @@ impl Spot {
             .expect("every spot is in the list")
     }
 
+    /// Whether it is at the indoor unit; all others are at the outdoor unit.
+    pub const fn is_indoors(self) -> bool {
+        matches!(
+            self,
+            Self::IndoorCoil | Self::Joint(Joint::IndoorLiquid | Joint::IndoorSuction)
+        )
+    }
+
     /// What a technician calls it.
     pub const fn label(self) -> Message {
         match self {

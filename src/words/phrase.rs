@@ -88,7 +88,11 @@ fn stem(open: Fraction, what: Message) -> Message {
     match open.get() {
         0.0 => Message::new("action-front-seat").with("valve", what),
         1.0 => Message::new("action-back-seat").with("valve", what),
-        share => Message::new("action-crack")
+        share if share < 0.25 => Message::new("action-crack")
+            .with("valve", what)
+            .with("percent", format!("{:.0}", 100.0 * share)),
+        share if share >= 0.9 => Message::new("action-crack-off-back").with("valve", what),
+        share => Message::new("action-turn")
             .with("valve", what)
             .with("percent", format!("{:.0}", 100.0 * share)),
     }
@@ -114,6 +118,8 @@ impl Action {
             } else {
                 "action-protect-off"
             }),
+            Self::Ventilate(true) => Message::new("action-ventilate"),
+            Self::Ventilate(false) => Message::new("action-ventilate-off"),
             Self::Thermostat(call) => Message::new(match call {
                 ThermostatCall::Off => "action-thermostat-off",
                 ThermostatCall::Fan => "action-thermostat-fan",

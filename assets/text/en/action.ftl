@@ -2,6 +2,8 @@
 
 action-protect-on = glasses and gloves on
 action-protect-off = glasses and gloves off
+action-ventilate = ventilate: doors open, fan on
+action-ventilate-off = stop ventilating
 action-thermostat-off = thermostat off
 action-thermostat-fan = thermostat to fan
 action-thermostat-cool = thermostat to cooling
@@ -18,6 +20,8 @@ action-stem-cap-off = take the stem cap off { $valve }
 action-front-seat = front-seat { $valve }
 action-back-seat = back-seat { $valve }
 action-crack = crack { $valve }, { $percent } %
+action-crack-off-back = crack { $valve } off its back seat
+action-turn = turn { $valve } to { $percent } %
 action-port-cap-on = put the cap on { $port }
 action-port-cap-off = take the cap off { $port }
 action-core-tool-on = put the core tool on { $port }

@@ -63,5 +63,6 @@ refusal-tool-so = The core tool is so already.
 refusal-hose-off-first = Take the hose off the port first.
 refusal-gauge-on-tool = The micron gauge is on the tool: take it off first.
 refusal-core-so = The core is so already.
+refusal-no-core = This port has no core: its valve shuts it on the back seat.
 refusal-hose-in-the-way = The hose is in the way: take it off, or put the core tool between.
 refusal-no-tool = There is no core tool on this port.

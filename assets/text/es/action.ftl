@@ -2,6 +2,8 @@
 
 action-protect-on = ponerse gafas y guantes
 action-protect-off = quitarse gafas y guantes
+action-ventilate = ventilar: puertas abiertas, ventilador encendido
+action-ventilate-off = dejar de ventilar
 action-thermostat-off = apagar el termostato
 action-thermostat-fan = poner el termostato en ventilador
 action-thermostat-cool = poner el termostato en frío
@@ -18,6 +20,8 @@ action-stem-cap-off = quitar la tapa del vástago a { $valve }
 action-front-seat = llevar { $valve } al asiento delantero
 action-back-seat = llevar { $valve } al asiento trasero
 action-crack = entreabrir { $valve }, { $percent } %
+action-crack-off-back = separar un poco { $valve } de su asiento trasero
+action-turn = girar { $valve } al { $percent } %
 action-port-cap-on = poner la tapa a { $port }
 action-port-cap-off = quitar la tapa a { $port }
 action-core-tool-on = poner el extractor de núcleos en { $port }

@@ -63,5 +63,6 @@ refusal-tool-so = El extractor de núcleos ya está así.
 refusal-hose-off-first = Quite primero la manguera del puerto.
 refusal-gauge-on-tool = El vacuómetro está en el extractor: quítelo primero.
 refusal-core-so = El núcleo ya está así.
+refusal-no-core = Este puerto no tiene núcleo: lo cierra su válvula en el asiento trasero.
 refusal-hose-in-the-way = La manguera estorba: quítela o ponga el extractor de núcleos en medio.
 refusal-no-tool = Este puerto no tiene extractor de núcleos.

@@ -9,7 +9,7 @@ use crate::text::Message;
 use crate::words::{Action, DisconnectMove, Reading};
 use eframe::egui::Ui;
 
-/// Glasses and gloves.
+/// Glasses and gloves, and the air where the work is done.
 pub fn protection(ui: &mut Ui, view: &View, actions: &mut Vec<Action>) {
     let words = ("hand-protect-on", "hand-protect-off");
     toggle(
@@ -18,6 +18,15 @@ pub fn protection(ui: &mut Ui, view: &View, actions: &mut Vec<Action>) {
         view.is_protected(),
         words,
         Action::Protect,
+        actions,
+    );
+    let words = ("hand-ventilate", "hand-ventilate-off");
+    toggle(
+        ui,
+        view,
+        view.is_ventilated(),
+        words,
+        Action::Ventilate,
         actions,
     );
 }

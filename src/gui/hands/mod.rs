@@ -48,6 +48,11 @@ pub fn hands_ui(
     if let Some(caution) = cautions::at(part) {
         cautions::caution_ui(ui, view.reads.language, caution);
     }
+    if view.refrigerant_burns()
+        && let Some(caution) = cautions::at_what_burns(part)
+    {
+        cautions::caution_ui(ui, view.reads.language, caution);
+    }
     ui.separator();
     ScrollArea::vertical().id_salt("hands").show(ui, |ui| {
         ui.push_id(format!("{part:?}"), |ui| {

@@ -33,6 +33,10 @@ pub fn valve(ui: &mut Ui, view: &View, line: Line, actions: &mut Vec<Action>) {
     ui.horizontal_wrapped(|ui| {
         act(ui, view, "hand-front-seat", turn_to(0.0), actions);
         act(ui, view, "hand-crack-stem", turn_to(1.0), actions);
+        if !look.has_core {
+            let off = turn_to(STEM - 1.0);
+            act(ui, view, "hand-crack-off-back", off, actions);
+        }
         act(ui, view, "hand-back-seat", turn_to(STEM), actions);
     });
     quarter_turns(ui, view, Part::Valve(line), actions);
@@ -97,14 +101,18 @@ pub fn port(ui: &mut Ui, view: &View, line: Line, actions: &mut Vec<Action>) {
         toggle(ui, view, look.tool_open, words, valve, actions);
     }
     let words = ("hand-core-seat", "hand-core-pull");
-    toggle(
-        ui,
-        view,
-        look.core_in,
-        words,
-        |seated| Action::Core { line, seated },
-        actions,
-    );
+    if look.has_core {
+        toggle(
+            ui,
+            view,
+            look.core_in,
+            words,
+            |seated| Action::Core { line, seated },
+            actions,
+        );
+    } else {
+        ui.weak(view.say("hand-no-core"));
+    }
     ui.separator();
     leak_search(ui, view, Spot::Port(line), actions);
 }

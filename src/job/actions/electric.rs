@@ -11,6 +11,12 @@ impl Job {
         Ok(())
     }
 
+    pub(super) fn ventilate(&mut self, on: bool) -> Result<(), Refusal> {
+        require(self.surroundings.fan_on != on, "refusal-so-already")?;
+        self.surroundings.fan_on = on;
+        Ok(())
+    }
+
     pub(super) fn set_thermostat(&mut self, call: ThermostatCall) -> Result<(), Refusal> {
         self.electrics.call = call;
         Ok(())

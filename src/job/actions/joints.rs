@@ -18,6 +18,7 @@ impl Job {
         let made = self.fittings.joint(joint).made;
         require(matches!(made, Made::Up(_)), "refusal-not-made-up")?;
         self.note_opening(joint);
+        self.note_breaking(Spot::Joint(joint));
         self.fittings.joint_mut(joint).made = Made::Cracked;
         Ok(())
     }
@@ -27,6 +28,9 @@ impl Job {
         require(made != Made::Apart, "refusal-apart-already")?;
         if made != Made::Plugged {
             self.note_opening(joint);
+        }
+        if matches!(made, Made::Up(_)) {
+            self.note_breaking(Spot::Joint(joint));
         }
         self.fittings.joint_mut(joint).made = Made::Apart;
         Ok(())
@@ -68,6 +72,9 @@ impl Job {
     }
 
     pub(super) fn sniff(&mut self, at: Option<Spot>) -> Result<(), Refusal> {
+        if at.is_some() && self.kit.detector.at.is_none() {
+            self.note_tool(self.rated.detector, Message::new("name-detector"));
+        }
         self.kit.detector.at = at;
         Ok(())
     }

@@ -34,6 +34,7 @@ impl Job {
         require(!self.handed_back, "refusal-handed-back")?;
         match action {
             Action::Protect(on) => self.protect(on),
+            Action::Ventilate(on) => self.ventilate(on),
             Action::Thermostat(call) => self.set_thermostat(call),
             Action::Disconnect(by) => self.work_disconnect(by),
             Action::VerifyDead => self.verify_dead(),

@@ -3,11 +3,15 @@
 use super::require;
 use crate::job::{Job, Refusal};
 use crate::plant::Line;
+use crate::text::Message;
 use crate::words::GaugePlace;
 
 impl Job {
     pub(super) fn run_pump(&mut self, run: bool) -> Result<(), Refusal> {
         require(self.kit.pump.running != run, "refusal-pump-so")?;
+        if run {
+            self.note_tool(self.rated.pump, Message::new("name-vacuum-pump"));
+        }
         self.kit.pump.running = run;
         Ok(())
     }

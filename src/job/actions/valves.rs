@@ -51,7 +51,9 @@ impl Job {
 
     pub(super) fn work_core(&mut self, line: Line, seated: bool) -> Result<(), Refusal> {
         let is_free = self.port_is_free(line);
-        let port = &mut self.fittings.valve_mut(line).port;
+        let valve = self.fittings.valve_mut(line);
+        require(valve.has_core(), "refusal-no-core")?;
+        let port = &mut valve.port;
         require(port.core_in != seated, "refusal-core-so")?;
         require(!port.cap_on, "refusal-port-cap-first")?;
         require(port.tool_on || is_free, "refusal-hose-in-the-way")?;

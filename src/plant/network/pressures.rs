@@ -5,8 +5,7 @@ use super::element::{Conductor, Direction, Law};
 use super::linear::{self, Matrix};
 use super::node::{Node, Phase};
 use super::{
-    Compressed, Drive, Element, MAX_ELEMENTS, MAX_NODES, MAX_PLACES, Machinery, Network, Outlet,
-    flash, gas,
+    Compressed, Drive, Element, MAX_ELEMENTS, MAX_NODES, MAX_PLACES, Machinery, Network, flash, gas,
 };
 
 /// How an element behaves in the search.
@@ -72,13 +71,8 @@ impl Step {
             step.back[i] = if outlet.is_bulk {
                 step.front[i]
             } else {
-                let bulk = Outlet {
-                    quality: node.quality,
-                    enthalpy: node.enthalpy,
-                    temperature: node.temperature,
-                    is_bulk: true,
-                };
-                Draw::from_node(node, &bulk, molar_mass)
+                let back = draw::inlet_of(network.refrigerant, node);
+                Draw::from_node(node, &back, molar_mass)
             };
         }
         for (k, boundary) in network.boundaries.iter().enumerate() {
