@@ -172,7 +172,8 @@ impl Practise {
         let before = self.chosen;
         CentralPanel::default().frame(Frame::NONE).show(ui, |ui| {
             let view = View::new(self.recorder.job(), &self.scene, self.mode(), reads);
-            site_ui(ui, &view, &mut self.chosen, &mut actions);
+            let torque = self.drafts.torque;
+            site_ui(ui, &view, torque, &mut self.chosen, &mut actions);
         });
         if self.chosen != before {
             self.side = Side::Hands;
