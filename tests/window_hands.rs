@@ -382,7 +382,7 @@ fn a_paused_room_asks_for_no_frame_and_the_fans_turn_with_the_time_of_the_job() 
     act(&mut window, Action::Thermostat(ThermostatCall::Cool));
     window.state_mut().run(600);
     window.run_steps(8);
-    let idle = Duration::from_secs(3600);
+    let idle = Duration::from_hours(1);
     assert!(next_frame(&window) > idle);
     let drawn = |window: &Window| format!("{:?}", window.output().shapes);
     let before = drawn(&window);
