@@ -135,19 +135,17 @@ fn part_ui(ui: &Ui, site: &Site, part: Part, chosen: &mut Option<Part>, actions:
             turning::draw(canvas, view, part, turn);
         }
     }
+    let mut is_shown = is_chosen && matches!(grip, Some(Grip::Carrying(_)));
     if let Part::Joint(joint) = part
         && is_chosen
     {
-        wrench::draw(
-            canvas,
-            view,
-            joint,
-            site.torque,
-            Grip::wrench_on(grip, joint),
-        );
+        let hand = Grip::wrench_on(grip, joint);
+        wrench::draw(canvas, view, joint, site.torque, hand);
+        // The wrench shows the choice: a frame would hide how the nut bubbles.
+        is_shown = !response.has_focus();
     }
-    // What is in the hand is where the hand is.
-    if !matches!(grip, Some(Grip::Carrying(_)) if is_chosen) {
+    // What is carried is where the hand is.
+    if !is_shown {
         mark(canvas, area, &response, is_chosen);
     }
     tell(response, moves, grip.is_none(), &name);
