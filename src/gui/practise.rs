@@ -267,7 +267,8 @@ impl Practise {
         let before = self.chosen;
         CentralPanel::default().frame(Frame::NONE).show(ui, |ui| {
             let mut chosen = self.chosen;
-            site_ui(ui, &self.view(reads), &mut chosen, &mut actions);
+            let torque = self.drafts.torque;
+            site_ui(ui, &self.view(reads), torque, &mut chosen, &mut actions);
             self.chosen = chosen;
         });
         if self.chosen != before {

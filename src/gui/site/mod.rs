@@ -12,6 +12,7 @@ mod lines;
 mod manifold;
 mod outdoor;
 mod turning;
+mod wrench;
 
 pub use manifold::{hose_colour, hose_letter};
 
@@ -21,34 +22,55 @@ use super::turn::Turn;
 use super::view::View;
 use super::widgets::ask_for_focus;
 use crate::kit::Hose;
+use crate::units::Torque;
 use crate::words::Action;
 use canvas::Canvas;
-use carry::{Carried, Held};
+use carry::Held;
 use eframe::egui::{CursorIcon, Key, PointerButton, Rect, Response, Role, Sense, Ui, WidgetInfo};
 use fans::Fans;
 use grip::Grip;
 
-/// Draws the site, lets a part be chosen, and does to it what the hand does.
-pub fn site_ui(ui: &mut Ui, view: &View, chosen: &mut Option<Part>, actions: &mut Vec<Action>) {
+/// The site as the hand meets it.
+struct Site<'a> {
+    canvas: &'a Canvas,
+    view: &'a View<'a>,
+    /// What the torque wrench is set to.
+    torque: Torque,
+}
+
+/// Draws the site, lets a part be chosen, and does to it what the hand does. `torque` is what the
+/// torque wrench is set to.
+pub fn site_ui(
+    ui: &mut Ui,
+    view: &View,
+    torque: Torque,
+    chosen: &mut Option<Part>,
+    actions: &mut Vec<Action>,
+) {
     let area = ui.available_rect_before_wrap();
     ui.allocate_rect(area, Sense::hover());
     let palette = Palette::of(ui);
     ui.painter().rect_filled(area, 0.0, palette.paper);
-    let canvas = Canvas::new(
+    let canvas = &Canvas::new(
         ui.painter_at(area),
         area.shrink(4.0),
         palette,
         view.reads.language,
     );
-    let held = Grip::held(ui, &canvas, view);
-    draw(&canvas, view, Fans::turned(ui, view), held);
+    let site = Site {
+        canvas,
+        view,
+        torque,
+    };
+    let held = Grip::held(ui, &site);
+    draw(canvas, view, Fans::turned(ui, view), held);
     for part in Part::all() {
-        part_ui(ui, &canvas, view, part, chosen, actions);
+        part_ui(ui, &site, part, chosen, actions);
     }
     for hose in Hose::ALL {
-        hose_end_ui(ui, &canvas, view, hose, chosen, actions);
+        hose_end_ui(ui, &site, hose, chosen, actions);
     }
-    Grip::follow(ui, &canvas, view, actions);
+    Grip::follow(ui, &site, actions);
     if !actions.is_empty() {
         // What they change is to be seen at once.
         ui.request_repaint();
@@ -77,17 +99,11 @@ fn draw(canvas: &Canvas, view: &View, fans: Fans, held: Option<Held>) {
 
 /// The invisible widget over a part: it takes clicks, drags and the keyboard's focus, tells its
 /// name and state, and marks what is chosen.
-fn part_ui(
-    ui: &Ui,
-    canvas: &Canvas,
-    view: &View,
-    part: Part,
-    chosen: &mut Option<Part>,
-    actions: &mut Vec<Action>,
-) {
+fn part_ui(ui: &Ui, site: &Site, part: Part, chosen: &mut Option<Part>, actions: &mut Vec<Action>) {
+    let (canvas, view) = (site.canvas, site.view);
     let area = layout::area(part, view);
     let turn = Turn::of(part, view);
-    let moves = turn.is_some() || Carried::of(part, view).is_some();
+    let moves = Grip::can_take(part, view);
     let sense = if moves {
         Sense::click_and_drag()
     } else {
@@ -115,18 +131,26 @@ fn part_ui(
         response.request_focus();
     }
     if response.drag_started() {
-        Grip::begin(ui, canvas, view, part, actions);
+        Grip::begin(ui, site, part, actions);
     }
     if let Some(turn) = turn {
         actions.extend(turning::by_wheel_and_keys(ui, &response, turn));
         let at_work = is_chosen || response.hovered() || response.has_focus();
-        let gripped = matches!(grip, Some(Grip::Turning(turning)) if turning.part() == part);
-        if turn.is_bare(view) && (at_work || gripped) {
+        if turn.is_bare(view) && at_work {
             turning::draw(canvas, view, part, turn);
         }
     }
-    // What is in the hand is where the hand is.
-    if !matches!(grip, Some(Grip::Carrying(_)) if is_chosen) {
+    let mut is_shown = is_chosen && matches!(grip, Some(Grip::Carrying(_)));
+    if let Part::Joint(joint) = part
+        && is_chosen
+    {
+        let hand = Grip::wrench_on(grip, joint);
+        wrench::draw(canvas, view, joint, site.torque, hand);
+        // The wrench shows the choice: a frame would hide how the nut bubbles.
+        is_shown = !response.has_focus();
+    }
+    // What is carried is where the hand is.
+    if !is_shown {
         mark(canvas, area, &response, is_chosen);
     }
     tell(response, moves, grip.is_none(), &name);
@@ -161,12 +185,12 @@ fn tell(response: Response, moves: bool, is_free: bool, name: &str) {
 /// The end of a hose, to be taken in the hand. The hose itself has the name and the focus.
 fn hose_end_ui(
     ui: &Ui,
-    canvas: &Canvas,
-    view: &View,
+    site: &Site,
     hose: Hose,
     chosen: &mut Option<Part>,
     actions: &mut Vec<Action>,
 ) {
+    let (canvas, view) = (site.canvas, site.view);
     let part = Part::Hose(hose);
     let area = layout::coupling(hose, view);
     let id = ui.scope_id().with((format!("{part:?}"), "end"));
@@ -175,7 +199,7 @@ fn hose_end_ui(
         *chosen = Some(part);
     }
     if response.drag_started() {
-        Grip::begin(ui, canvas, view, part, actions);
+        Grip::begin(ui, site, part, actions);
     }
     let is_free = Grip::now(ui).is_none();
     if is_free && response.hovered() {

@@ -270,7 +270,7 @@ pub fn ground(canvas: &Canvas) {
     );
     canvas.text(
         layout::WALL - 8.0,
-        16.0,
+        9.0,
         Align2::RIGHT_CENTER,
         12.0,
         &canvas.say("caption-outdoors"),
@@ -278,7 +278,7 @@ pub fn ground(canvas: &Canvas) {
     );
     canvas.text(
         layout::WALL + 8.0,
-        16.0,
+        9.0,
         Align2::LEFT_CENTER,
         12.0,
         &canvas.say("caption-indoors"),

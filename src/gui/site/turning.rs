@@ -48,11 +48,6 @@ impl Turning {
         })
     }
 
-    /// The part that is turned.
-    pub const fn part(self) -> Part {
-        self.part
-    }
-
     /// Follows the hand; gives the action that this makes. At its ends the thing stops the hand.
     pub fn follow(&mut self, view: &View, at: (f32, f32)) -> Option<Action> {
         let turn = Turn::of(self.part, view)?;
