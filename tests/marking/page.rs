@@ -123,12 +123,15 @@ fn a_recording_that_is_not_genuine_never_passes() {
 #[test]
 fn a_class_is_one_line_an_attempt() {
     let table = class_table(&[page("Ada Nwosu"), page("Bartholomew Quincey Featherstone")]);
-    let expected = "\
+    let rest = "clogged_drier    assessed  0:15:03  72.2 %  not passed   1 (1 critical) 1 open";
+    let expected = format!(
+        "\
 name                   scenario         mode         time   score  result       missed
-Ada Nwosu              clogged_drier    assessed  0:15:03  72.2 %  not passed   1 (1 critical) 1 open
-Bartholomew Quincey F… clogged_drier    assessed  0:15:03  72.2 %  not passed   1 (1 critical) 1 open
+Ada Nwosu              {rest}
+Bartholomew Quincey F… {rest}
 0 of 2 passed
-";
+"
+    );
     assert_eq!(table, expected);
 }
 
