@@ -6,7 +6,7 @@ use super::theme::Palette;
 use crate::attempt::Mode;
 use crate::job::TICKS_PER_SECOND;
 use crate::marking::Mark;
-use crate::text::Language;
+use crate::text::{Language, Message};
 use eframe::egui::{CentralPanel, Frame, RichText, ScrollArea, Ui};
 
 /// Shows the room; gives whether to go back to the list.
@@ -35,6 +35,12 @@ pub fn end_ui(ui: &mut Ui, ended: &Ended, language: Language) -> bool {
             Mode::Practice => "attempt-was-practice",
             Mode::Assessed => "attempt-was-assessment",
         }));
+        if let Some(branch) = &ended.branch {
+            let text = Message::new("attempt-went-on-from")
+                .with("attempt", branch.attempt.clone())
+                .with("line", branch.line);
+            ui.label(text.in_language(language));
+        }
         match &ended.kept {
             Ok(kept) => {
                 ui.weak(format!("Kept in {}", kept.place));

@@ -43,6 +43,7 @@ fn page(person: &str) -> Page {
         program: "0.1.0".to_owned(),
         mode: Some(Mode::Assessed),
         went_on_from: None,
+        taken_up: 0,
         duration: story.course.end,
         is_genuine: true,
         fingerprint: "5e1f00d5".to_owned(),
@@ -108,6 +109,21 @@ fn an_assessors_mark_is_printed_beside_what_was_earned() {
     assert!(text.contains(given), "{text}");
     let score = "Score  19 of 20 points, 95.0 %; 70.0 % passes: passed";
     assert!(text.contains(score), "{text}");
+}
+
+#[test]
+fn the_page_says_for_what_it_was_begun_and_how_it_went_on() {
+    let mut page = page("Ada Nwosu");
+    page.mode = Some(Mode::Practice);
+    page.went_on_from = Some("clogged_drier-1.attempt, line 34".to_owned());
+    let text = page.to_string();
+    let second_try = "Mode         practice; went on from clogged_drier-1.attempt, line 34\n";
+    assert!(text.contains(second_try), "{text}");
+    page.went_on_from = None;
+    page.taken_up = 1;
+    let text = page.to_string();
+    let interrupted = "Mode         practice; interrupted, and taken up again once\n";
+    assert!(text.contains(interrupted), "{text}");
 }
 
 #[test]
