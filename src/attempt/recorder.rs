@@ -146,8 +146,8 @@ impl Recorder {
         self.end(Entry::Closed)
     }
 
-    /// Puts the job aside, to be gone on with: the journal keeps the time that passed since its last
-    /// line, which a program that is killed loses.
+    /// Puts the job aside, to be gone on with: the journal keeps the time that passed since its
+    /// last line, which a program that is killed loses.
     pub fn put_aside(mut self) -> Result<(), RecordError> {
         let written = match self.trouble.take() {
             Some(trouble) => Err(io::Error::other(trouble)),

@@ -40,6 +40,12 @@ pub fn end_ui(ui: &mut Ui, ended: &Ended, language: Language) -> bool {
             Mode::Practice => "attempt-was-practice",
             Mode::Assessed => "attempt-was-assessment",
         }));
+        if let Some(branch) = &ended.branch {
+            let text = Message::new("attempt-went-on-from")
+                .with("attempt", branch.attempt.clone())
+                .with("line", branch.line);
+            ui.label(text.in_language(language));
+        }
         kept_ui(ui, &ended.kept, language);
         ui.separator();
         ScrollArea::vertical().auto_shrink(false).show(ui, |ui| {

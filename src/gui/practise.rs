@@ -15,7 +15,7 @@ use super::site::site_ui;
 use super::theme::Palette;
 use super::view::{Reads, View};
 use super::waiting::{WaitForm, Waiting, wait_ui, waiting_ui};
-use crate::attempt::{Mode, Observer as _, RecordError, Recorder};
+use crate::attempt::{Branch, Mode, Observer as _, RecordError, Recorder};
 use crate::job::procedure::Look;
 use crate::job::{Door as _, Job, TICKS_PER_SECOND};
 use crate::marking::Report;
@@ -77,6 +77,8 @@ pub struct Ended {
     pub trains: Message,
     /// For what it was begun.
     pub mode: Mode,
+    /// From where it went on, if it is a second try.
+    pub branch: Option<Branch>,
     /// The marks.
     pub report: Report,
     /// Where the attempt is kept, or why it is not.
@@ -187,13 +189,14 @@ impl Practise {
 
     /// Closes the recording and marks the course.
     pub fn finish(self) -> Ended {
-        let mode = self.mode();
+        let (mode, branch) = (self.mode(), self.recorder.head().branch.clone());
         let course = self.notes.course.finish(self.recorder.job());
         let file = &self.scenario.file;
         Ended {
             title: Message::of_scenario(file.title.clone()),
             trains: Message::of_scenario(flowing(&file.trains)),
             mode,
+            branch,
             report: Report::new(&course, &file.rubric, file.pass),
             kept: keep(self.recorder),
         }
@@ -289,6 +292,9 @@ impl Practise {
                 stops = waiting_ui(ui, &view, waiting);
             } else {
                 clock_ui(ui, &view, &mut self.pace);
+                if ui.button(view.say("time-open")).clicked() {
+                    self.side = Side::Time;
+                }
             }
             if stops {
                 self.end_wait(Look::NotYet, reads);

@@ -71,6 +71,8 @@ fn in_practice_one_goes_back_to_before_an_action_and_tries_again() {
     // Both are genuine, also when the new one has gone its own way.
     act(&mut window, Action::HandBack);
     assert!(window.state().report().is_some());
+    let from = format!("went on from {}, line {}.", branch.attempt, branch.line);
+    window.get_by_label_contains(&from);
     for path in &paths {
         replay(path, &lookup, &mut ()).expect("it is genuine");
     }

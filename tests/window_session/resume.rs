@@ -4,7 +4,7 @@ use crate::folder::Folder;
 use crate::room::{
     Hands, Window, act, at_work, attempts, begin, job, lookup, press, title, window,
 };
-use coldbench::attempt::{End, Entry, Journal, replay};
+use coldbench::attempt::{End, Entry, Journal, Mode, replay};
 use coldbench::words::{Action, ThermostatCall};
 use egui_kittest::kittest::Queryable as _;
 use std::fs::{self, OpenOptions};
@@ -96,6 +96,27 @@ fn what_was_done_before_the_cut_is_there_again() {
     press(&mut window, "Time");
     let rows = window.get_all_by_label(&row);
     assert_eq!(rows.count(), 2);
+}
+
+#[test]
+fn an_assessment_that_was_cut_is_still_one() {
+    let folder = Folder::fresh();
+    let mut window = self::window(&folder);
+    window.get_by_label_contains("Be assessed").click();
+    window.run();
+    begin(&mut window);
+    act(&mut window, Action::Protect(true));
+    drop(window);
+    // The next one to come practises, and that changes nothing about it.
+    let mut window = self::window(&folder);
+    let offer = format!("Go on with: {}, no name, at 0:00:00, assessed", title());
+    window.get_by_label(&offer).click();
+    window.run_steps(3);
+    window.get_by_label("Assessment");
+    act(&mut window, Action::HandBack);
+    let path = attempts(&folder).remove(0);
+    let replayed = replay(&path, &lookup, &mut ()).expect("it is genuine");
+    assert_eq!((replayed.head.mode, replayed.taken_up), (Mode::Assessed, 1));
 }
 
 #[test]

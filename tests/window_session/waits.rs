@@ -13,7 +13,7 @@ use std::time::{Duration, Instant};
 
 /// Chooses an instrument to wait for.
 fn choose(window: &mut Window, instrument: &str) {
-    press(window, "Time");
+    press(window, "Wait …");
     press(window, "shows");
     press(window, &format!("wait for the {instrument}"));
 }

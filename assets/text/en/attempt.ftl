@@ -5,6 +5,7 @@ attempt-be-assessed = Be assessed: no help and no going back; the attempt says s
 attempt-assessment = Assessment
 attempt-was-practice = This was practice.
 attempt-was-assessment = This was an assessment.
+attempt-went-on-from = A second try: it went on from { $attempt }, line { $line }.
 attempt-never-ended = Never ended
 attempt-go-on = Go on with: { $attempt }
 attempt-offer = { $title }, { $who }, at { $time }

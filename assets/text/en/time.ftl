@@ -1,6 +1,7 @@
 # Time: waiting for what an instrument shows, and the strip chart of what they showed.
 
 time-tab = Time
+time-open = Wait …
 time-wait-until = Wait until
 time-shows = shows
 time-choose = choose

@@ -5,6 +5,7 @@ attempt-be-assessed = Ser evaluado: sin ayuda y sin volver atrás; queda escrito
 attempt-assessment = Evaluación
 attempt-was-practice = Esto fue práctica.
 attempt-was-assessment = Esto fue una evaluación.
+attempt-went-on-from = Un segundo intento: siguió desde { $attempt }, línea { $line }.
 attempt-never-ended = Sin terminar
 attempt-go-on = Seguir con: { $attempt }
 attempt-offer = { $title }, { $who }, en { $time }

@@ -1,6 +1,7 @@
 # El tiempo: esperar a lo que indica un instrumento, y el registro de lo que indicaron.
 
 time-tab = Tiempo
+time-open = Esperar …
 time-wait-until = Esperar hasta
 time-shows = indica
 time-choose = elegir
