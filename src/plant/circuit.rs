@@ -130,7 +130,7 @@ pub(super) struct Machines {
 
 impl Machinery for Machines {
     fn compression(&self, suction: &Draw, low: f64, high: f64) -> Compressed {
-        self.compressor.compress(suction, low, high)
+        self.compressor.compress(suction.rho, low, high)
     }
     fn metering(&self, donor: &Draw, upstream: f64, downstream: f64) -> Throttled {
         self.metering.throttle(donor, upstream, downstream)
@@ -419,7 +419,8 @@ impl Plant {
             0.0
         };
         let compressor_power = powered * self.network.compressor_power();
-        let air = (self.condenser.air * conditions.condenser_fan * 1006.0).max(20.0);
+        let (outdoor, fan_share) = (conditions.outdoor.t, conditions.condenser_fan);
+        let air = self.condenser.air_heat(outdoor, fan_share).max(20.0);
         // Still air does not carry the coil's cold to where the supply air is measured.
         let moves = conditions.blower > 0.02;
         let per_air = if moves {
@@ -443,6 +444,7 @@ impl Plant {
             latent: evaporating.latent,
             net_capacity: capacity - blower,
             outdoor_air_out: conditions.outdoor.t + condensing.rejected / air,
+            indoor_air: evaporating.air,
             indoor_air_out: conditions.indoor.t - evaporating.sensible * per_air / 1020.0,
             indoor_humidity_out: conditions.indoor.w - evaporating.latent * per_air / 2.45e6,
             liquid_zone: condensing.liquid_zone,
