@@ -11,7 +11,8 @@ use super::network::{
 };
 use super::rest::{rested, shapes};
 use super::unit::Unit;
-use super::{Operating, desiccant, oil};
+use super::{Operating, carried_water, desiccant, oil};
+use crate::fluid::water;
 use crate::units::Mass;
 
 /// The length of a tick, s.
@@ -312,13 +313,34 @@ impl Plant {
         self.warm();
         self.network.advance(dt, &self.drive, &self.machines);
         oil::exchange(&mut self.network, self.nodes[0], self.oil_lag, dt);
+        self.carry_water(dt);
         if self.desiccant_in {
             let capacity = self.drier_capacity;
             desiccant::exchange(&mut self.network, self.nodes[4], capacity, dt);
         }
         let coil = self.coil_end(evaporating.outlet_temperature);
-        self.machines.metering.live(&coil, dt);
+        let freezes = self.machines.metering.freezes(&coil);
+        let held = if freezes { self.held_at_throat() } else { 0.0 };
+        self.machines.metering.live(&coil, held, dt);
         self.report(conditions, &condensing, &evaporating);
+    }
+
+    /// Round the circuit, against the flow, so that nothing goes twice.
+    fn carry_water(&mut self, dt: f64) {
+        let links = [
+            Link::SuctionValve,
+            Link::CoilOutlet,
+            Link::Metering,
+            Link::Drier,
+            Link::LiquidValve,
+            Link::DischargeCheck,
+            Link::Compression,
+        ];
+        for link in links {
+            let (from, stream) = (link as usize, self.passed(link));
+            let ends = [self.nodes[from], self.nodes[(from + 1) % 7]];
+            carried_water::carry(&mut self.network, ends, stream, dt);
+        }
     }
 
     /// The outdoor coil's part of the drive.
@@ -376,16 +398,28 @@ impl Plant {
     fn coil_end(&self, outlet: f64) -> CoilEnd {
         let node = self.network.node(self.node(Place::Evaporator));
         let before = self.network.node(self.node(Place::AfterDrier));
-        let boiling = self.network.refrigerant().dew_temperature(node.pressure);
-        let ratio = MOLAR_MASS[2] / self.network.refrigerant().molar_mass();
         CoilEnd {
             outlet,
             inside: node.temperature,
             pressure: node.pressure,
             flow: self.passed(Link::Metering).max(0.0),
-            water: before.gas[2] * MOLAR_MASS[2] / before.refrigerant.max(1e-6),
-            held: ratio * self.network.water_pressure(boiling) / node.pressure,
+            water: (before.gas[2] * MOLAR_MASS[2] + before.free_water)
+                / before.refrigerant.max(1e-6),
         }
+    }
+
+    /// Water that what comes out of the throat holds there, kg per kg: its liquid dissolves most
+    /// of it, its vapour carries a little.
+    fn held_at_throat(&self) -> f64 {
+        let fluid = self.network.refrigerant();
+        let pressure = self.network.node(self.node(Place::Evaporator)).pressure;
+        let boiling = fluid.dew_temperature(pressure);
+        let s = fluid.at(boiling);
+        let quality = ((self.enthalpy_in - s.h_l) / (s.h_g - s.h_l)).clamp(0.0, 1.0);
+        let ratio = MOLAR_MASS[2] / fluid.molar_mass();
+        let carried = ratio * self.network.water_pressure(boiling) / pressure;
+        let dissolved = 1e-6 * water::solubility(fluid.name(), boiling);
+        quality * carried + (1.0 - quality) * dissolved
     }
 
     /// Writes down how the unit stands.
