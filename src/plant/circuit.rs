@@ -113,6 +113,8 @@ pub struct Plant {
     condenser: Condenser,
     evaporator: Evaporator,
     oil_lag: f64,
+    /// Flow at the rating point, kg/s.
+    rated_flow: f64,
     discharge_to_shell: f64,
     fan_power: f64,
     blower_power: f64,
@@ -208,6 +210,7 @@ impl Plant {
             condenser: Condenser::new(&unit.condenser),
             evaporator: Evaporator::new(&unit.evaporator, t),
             oil_lag: unit.compressor.oil_lag.seconds(),
+            rated_flow: unit.nameplate.rated_flow.kilograms_per_second(),
             discharge_to_shell: unit.compressor.discharge_to_shell.watts_per_kelvin(),
             fan_power: unit.condenser.fan.watts(),
             blower_power: unit.evaporator.blower.watts(),
@@ -337,9 +340,15 @@ impl Plant {
             Link::Compression,
         ];
         for link in links {
-            let (from, stream) = (link as usize, self.passed(link));
+            let (from, stream) = (link as usize, self.passed(link) / self.rated_flow);
             let ends = [self.nodes[from], self.nodes[(from + 1) % 7]];
-            carried_water::carry(&mut self.network, ends, stream, dt);
+            if link == Link::Drier && self.desiccant_in {
+                let held = self.network.node(ends[1]).bound_water;
+                let room = self.drier_capacity - held;
+                carried_water::filter(&mut self.network, ends, room, stream, dt);
+            } else {
+                carried_water::carry(&mut self.network, ends, stream, dt);
+            }
         }
     }
 
@@ -403,8 +412,8 @@ impl Plant {
             inside: node.temperature,
             pressure: node.pressure,
             flow: self.passed(Link::Metering).max(0.0),
-            water: (before.gas[2] * MOLAR_MASS[2] + before.free_water)
-                / before.refrigerant.max(1e-6),
+            water: before.gas[2] * MOLAR_MASS[2] / before.refrigerant.max(1e-6)
+                + carried_water::per_flow(before.free_water, self.rated_flow),
         }
     }
 

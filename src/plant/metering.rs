@@ -36,7 +36,9 @@ pub enum MeteringData {
 const ICE_FULL: f64 = 5e-5;
 /// Share of what freezes in the cold that sticks at the throat. Chosen: a wet circuit freezes
 /// within minutes of running below 0 °C.
-const ICE_STICKS: f64 = 0.005;
+const ICE_STICKS: f64 = 0.012;
+/// Share of what dry refrigerant could dissolve that it takes of the ice in its way. Chosen.
+const ICE_DISSOLVES: f64 = 0.5;
 /// Time in which the throat's body takes the temperature of the coil around it, s. Chosen: some
 /// minutes, as hand-warm brass.
 const BODY_WARMS: f64 = 180.0;
@@ -139,9 +141,9 @@ impl Metering {
         }
     }
 
-    /// Whether water that passes can freeze at the throat.
+    /// Whether water that passes can freeze at the throat, or ice there dissolve.
     pub fn freezes(&self, coil: &CoilEnd) -> bool {
-        coil.water > 0.0 && self.body < 273.15
+        (coil.water > 0.0 || self.ice > 0.0) && self.body < 273.15
     }
 
     /// Lets bulb and ice move on by `dt`, s.
@@ -155,8 +157,13 @@ impl Metering {
             (self.body + step * (cools * boiling + coil.inside)) / (1.0 + step * (cools + 1.0));
         if self.body < 273.15 {
             self.thaws = 0.0;
-            self.ice += dt * ICE_STICKS * coil.flow * (coil.water - held).max(0.0);
-            self.ice = self.ice.min(ICE_FULL);
+            let excess = coil.flow * (coil.water - held);
+            let share = if excess > 0.0 {
+                ICE_STICKS
+            } else {
+                ICE_DISSOLVES
+            };
+            self.ice = (self.ice + dt * share * excess).clamp(0.0, ICE_FULL);
         } else {
             self.thaws += dt;
             if self.thaws > LETS_GO {
