@@ -1,6 +1,7 @@
 //! How tight a flare nut is made up.
 //!
-//! Source: the band common to EN 378-2 / ISO 5149-2 and JIS B 8607, `data/flare_torque.csv`, from memory.
+//! Source: the band common to EN 378-2 / ISO 5149-2 and JIS B 8607, from memory;
+//! `data/flare_torque.csv`.
 
 use crate::held::holds;
 

@@ -4,7 +4,7 @@
 
 use crate::held::holds;
 
-/// The first seconds after the start, in which the pressures part by some 50 psi a second.
+/// The worst second of a start: the steady state does not hang on the step.
 #[test]
 fn a_finer_step_shows_the_same() {
     holds(

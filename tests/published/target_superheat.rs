@@ -6,7 +6,7 @@ use crate::held::holds;
 
 /// At 80 °F dry bulb the coil is dry below some 57 °F wet bulb (AHRI 210/240 asks for no more in
 /// its tests C and D, which are to be dry), so no superheat follows the wet bulb there. The chart
-/// names no dry bulb; a room of 70 °F has the row of 55 °F within 5.1 °F.
+/// names no dry bulb; in a room of 70 °F the row of 55 °F comes within 6 °F.
 #[test]
 fn superheat_follows_the_charging_chart() {
     holds(
