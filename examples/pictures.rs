@@ -4,8 +4,7 @@
 #[path = "../tests/support/raster.rs"]
 mod raster;
 
-use coldbench::attempt::Recorder;
-use coldbench::gui::{App, Opener, Part, Session};
+use coldbench::gui::{App, Attempts, Part};
 use coldbench::job::procedure::{Performance, Procedure};
 use coldbench::job::{Door, Job, Refusal};
 use coldbench::plant::{Joint, Line};
@@ -142,13 +141,9 @@ impl Door for Hands {
 
 fn app() -> App {
     let scenarios = shipped_names().filter_map(Scenario::shipped).collect();
-    let opener: Opener = Box::new(|scenario, who| {
-        // The pictures' own attempts are passing files.
-        Recorder::create_in(&std::env::temp_dir(), scenario, "", who)
-            .map(|recorder| Box::new(recorder) as Box<dyn Session>)
-            .map_err(|error| error.to_string())
-    });
-    App::new(scenarios, opener)
+    // The pictures' own attempts are passing files.
+    let folder = std::env::temp_dir().join("coldbench-pictures");
+    App::new(scenarios, Attempts::in_folder(folder))
 }
 
 /// A context that paints frames.

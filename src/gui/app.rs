@@ -3,7 +3,7 @@
 use super::end::end_ui;
 use super::part::Part;
 use super::practise::{Ended, Practise};
-use super::session::Opener;
+use super::session::Attempts;
 use super::start::{Start, start_ui};
 use super::system::System;
 use super::theme;
@@ -13,13 +13,14 @@ use crate::fluid::refrigerant::Refrigerant;
 use crate::job::Job;
 use crate::marking::Report;
 use crate::scenario::Scenario;
+use crate::text::Language;
 use crate::words::Action;
 use eframe::egui::{Context, Frame, Margin, Panel, Ui};
 
 /// The program's window.
 pub struct App {
     scenarios: Vec<Scenario>,
-    opener: Opener,
+    attempts: Attempts,
     start: Start,
     reads: Reads,
     room: Room,
@@ -40,13 +41,14 @@ impl std::fmt::Debug for App {
 }
 
 impl App {
-    /// A window on these scenarios, at its start. `opener` opens the door to one of them.
-    pub fn new(scenarios: Vec<Scenario>, opener: Opener) -> Self {
+    /// A window on these scenarios, at its start; `attempts` says where what is done is kept.
+    pub fn new(scenarios: Vec<Scenario>, attempts: Attempts) -> Self {
         Self {
             scenarios,
-            opener,
+            attempts,
             start: Start::default(),
             reads: Reads {
+                language: Language::default(),
                 system: System::default(),
                 scale: Refrigerant::names()
                     .first()
@@ -111,9 +113,10 @@ impl App {
             return;
         };
         self.start.has_read = true;
-        match (self.opener)(scenario, self.start.who.trim()) {
-            Ok(session) => {
-                let practise = Practise::new(session, scenario.clone());
+        let (who, mode) = (self.start.who.trim(), self.start.mode);
+        match self.attempts.begin(scenario, who, mode) {
+            Ok(recorder) => {
+                let practise = Practise::new(recorder, scenario.clone());
                 self.room = Room::Practise(Box::new(practise));
                 self.start.trouble = None;
             }
@@ -147,6 +150,12 @@ impl App {
             .inner_margin(Margin::symmetric(8, 4));
         Panel::top("bar").frame(frame).show(ui, |ui| {
             ui.horizontal(|ui| {
+                for language in Language::ALL {
+                    let name = language.own_name();
+                    ui.selectable_value(&mut self.reads.language, language, name);
+                }
+                let language = self.reads.language;
+                ui.separator();
                 for (system, name) in [(System::InchPound, "psig, °F"), (System::Metric, "kPa, °C")]
                 {
                     ui.selectable_value(&mut self.reads.system, system, name);
@@ -154,17 +163,23 @@ impl App {
                 ui.separator();
                 let now = self.reads.scale.map(Refrigerant::name);
                 let names = Refrigerant::names().iter().copied();
-                if let Some(name) = choice(ui, "gauge scale", now, names, |name| name) {
+                if let Some(name) = choice(
+                    ui,
+                    &language.say("window-gauge-scale"),
+                    now,
+                    names,
+                    |name| name,
+                ) {
                     self.reads.scale = Refrigerant::named(name);
                 }
                 ui.separator();
                 let dark = ui.visuals().dark_mode;
                 let word = if dark {
-                    "Light colours"
+                    "window-light-colours"
                 } else {
-                    "Dark colours"
+                    "window-dark-colours"
                 };
-                if ui.button(word).clicked() {
+                if ui.button(language.say(word)).clicked() {
                     ui.ctx().set_theme(if dark {
                         eframe::egui::Theme::Light
                     } else {
@@ -172,7 +187,7 @@ impl App {
                     });
                 }
                 ui.separator();
-                ui.weak("Practice only: local codes and licensed practice decide.");
+                ui.weak(language.say("window-practice-only"));
             });
         });
     }

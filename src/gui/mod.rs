@@ -28,7 +28,7 @@ mod widgets;
 pub use app::App;
 pub use no_window::NoWindow;
 pub use part::Part;
-pub use session::{Kept, Opener, Session, record_attempts};
+pub use session::{Attempts, Kept};
 pub use sheet::{fault_label, field_label};
 
 use crate::scenario::{Scenario, shipped_names};
@@ -50,7 +50,7 @@ pub fn run() -> Result<(), NoWindow> {
             no_window::is_up();
             App::dress(&cc.egui_ctx);
             let scenarios = shipped_names().filter_map(Scenario::shipped).collect();
-            Ok(Box::new(App::new(scenarios, record_attempts())))
+            Ok(Box::new(App::new(scenarios, Attempts::beside())))
         });
         eframe::run_native("coldbench", options, begin)
     })

@@ -3,10 +3,12 @@
 
 use super::scene::Scene;
 use super::system::System;
+use crate::attempt::Mode;
 use crate::fluid::refrigerant::Refrigerant;
 use crate::job::{Coat, Job, JobSheet, TICKS_PER_SECOND};
 use crate::kit::{Hose, HoseState, ThermometerPlace};
 use crate::plant::{Arrow, FlareSize, Joint, Line, Made, Spot, ThermostatCall};
+use crate::text::{Language, Message};
 use crate::words::{GaugePlace, Reading, Shown};
 
 /// A job as the person at the unit sees it.
@@ -15,13 +17,17 @@ pub struct View<'a> {
     job: &'a Job,
     /// What is known before the first look: the customer, the nameplate.
     pub scene: &'a Scene,
-    /// How the person reads: the units and the gauges' scale.
+    /// For what the job was begun: help and going back are for practice only.
+    pub mode: Mode,
+    /// How the person reads: language, units, the gauges' scale.
     pub reads: Reads,
 }
 
-/// How the person chose to read the instruments.
+/// How the person chose to read.
 #[derive(Debug, Clone, Copy)]
 pub struct Reads {
+    /// The language.
+    pub language: Language,
     /// The units of measure.
     pub system: System,
     /// The refrigerant whose saturation scale is on the gauges; `None`: no scale.
@@ -51,13 +57,28 @@ pub struct ValveLook {
 
 impl<'a> View<'a> {
     /// A view of a job.
-    pub const fn new(job: &'a Job, scene: &'a Scene, reads: Reads) -> Self {
-        Self { job, scene, reads }
+    pub const fn new(job: &'a Job, scene: &'a Scene, mode: Mode, reads: Reads) -> Self {
+        Self {
+            job,
+            scene,
+            mode,
+            reads,
+        }
     }
 
     /// The units of measure chosen.
     pub const fn system(&self) -> System {
         self.reads.system
+    }
+
+    /// The text of a key, in the language chosen.
+    pub fn say(&self, key: &str) -> String {
+        self.reads.language.say(key)
+    }
+
+    /// A message in the language chosen.
+    pub fn tell(&self, message: &Message) -> String {
+        message.in_language(self.reads.language)
     }
 
     /// The ticks since the start.
