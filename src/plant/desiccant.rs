@@ -15,8 +15,8 @@ pub struct DrierData {
     pub capacity: Mass,
 }
 
-/// Uptake, mol/(s Pa). Chosen: a drier that lies open to humid air takes well over half of its capacity
-/// in an hour (common practice: never leave one open; no source).
+/// Uptake, mol/(s Pa). Chosen: a drier that lies open to humid air takes well over half of its
+/// capacity in an hour (common practice: never leave one open; no source).
 const UPTAKE: f64 = 4e-8;
 
 /// Vapour pressure over a desiccant that holds `held` of `capacity` mol, Pa, and its slope, Pa/mol,
