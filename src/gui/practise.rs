@@ -284,7 +284,7 @@ impl Practise {
 
     /// The clock or the wait, and what there is to say.
     fn top_ui(&mut self, ui: &mut Ui, reads: Reads) {
-        ui.horizontal(|ui| {
+        ui.horizontal_wrapped(|ui| {
             let view = View::new(self.recorder.job(), &self.scene, self.mode(), reads);
             let mut stops = false;
             if let Some(waiting) = &self.waiting {
