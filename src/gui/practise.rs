@@ -94,6 +94,7 @@ impl Practise {
     /// Goes on with a job of which this was noted so far.
     pub fn going_on(recorder: Recorder, scenario: Scenario, notes: Notes) -> Self {
         Self {
+            sheet: SheetDraft::of(recorder.job().sheet()),
             recorder,
             scene: Scene::of(&scenario),
             scenario,
@@ -104,7 +105,6 @@ impl Practise {
             chosen: None,
             side: Side::Hands,
             drafts: Drafts::default(),
-            sheet: SheetDraft::default(),
             moment: None,
             refusal: None,
             said: None,
@@ -285,7 +285,7 @@ impl Practise {
 
     /// The clock or the wait, and what there is to say.
     fn top_ui(&mut self, ui: &mut Ui, reads: Reads) {
-        ui.horizontal(|ui| {
+        ui.horizontal_wrapped(|ui| {
             let view = View::new(self.recorder.job(), &self.scene, self.mode(), reads);
             let mut stops = false;
             if let Some(waiting) = &self.waiting {
