@@ -29,7 +29,17 @@ pub fn pump(ui: &mut Ui, view: &View, actions: &mut Vec<Action>) {
     } else {
         "The oil in the sight glass is clear."
     });
+    rating(ui, view.tools_rated().1);
     act(ui, "Change the pump's oil", Action::ChangePumpOil, actions);
+}
+
+/// What the case of a tool says of refrigerants that burn.
+fn rating(ui: &mut Ui, is_rated: bool) {
+    ui.label(if is_rated {
+        "Its case says: rated for refrigerants that burn."
+    } else {
+        "Nothing on its case rates it for refrigerants that burn."
+    });
 }
 
 /// The micron gauge.
@@ -110,4 +120,5 @@ pub fn detector(ui: &mut Ui, view: &View, actions: &mut Vec<Action>) {
         act(ui, "Put the detector away", Action::StopSniffing, actions);
     }
     ui.weak("It smells refrigerant and nothing else. Go slowly, below the joint.");
+    rating(ui, view.tools_rated().0);
 }
