@@ -4,13 +4,14 @@
 #[path = "support/folder.rs"]
 mod folder;
 
-use coldbench::gui::{App, Attempts, Part, fault_label, field_label};
+use coldbench::gui::{App, Attempts, Part, fault_label};
 use coldbench::job::procedure::{Performance, Procedure};
 use coldbench::job::{Door, Job, Refusal};
 use coldbench::kit::{Hose, HoseEnd};
 use coldbench::marking::Report;
 use coldbench::plant::{Arrow, Line, Spot, ThermostatCall};
 use coldbench::scenario::{Scenario, shipped_names};
+use coldbench::text::Message;
 use coldbench::words::{Action, DisconnectMove, GaugePlace};
 use eframe::egui::Key;
 use eframe::egui::accesskit::Role;
@@ -23,11 +24,11 @@ enum Hand {
     /// A button is pressed.
     Press(String),
     /// Something is chosen from a list.
-    Choose(&'static str, &'static str),
+    Choose(&'static str, String),
     /// A slider or a number field is set.
     Set(Role, &'static str, f64),
     /// A number is written in a blank.
-    Write(&'static str, String),
+    Write(String, String),
 }
 
 fn press(text: &str) -> Vec<Hand> {
@@ -68,11 +69,18 @@ fn controls(action: &Action) -> (Option<Part>, Vec<Hand>) {
         Action::Write { field, value } => {
             let text = value.to_string();
             let number = text.split(' ').next().unwrap_or_default().to_owned();
-            (None, vec![Hand::Write(field_label(field), number)])
+            (None, vec![Hand::Write(field.label().to_string(), number)])
         }
         Action::Diagnose(diagnosis) => {
-            let mut hands = vec![Hand::Choose("what is wrong", fault_label(diagnosis.fault))];
-            hands.extend(diagnosis.at.map(|at| Hand::Choose("where", at.label())));
+            let mut hands = vec![Hand::Choose(
+                "what is wrong",
+                fault_label(diagnosis.fault).to_string(),
+            )];
+            hands.extend(
+                diagnosis
+                    .at
+                    .map(|at| Hand::Choose("where", at.label().to_string())),
+            );
             hands.extend(press("Write the diagnosis"));
             (None, hands)
         }
@@ -232,7 +240,10 @@ fn cart(action: &Action) -> (Option<Part>, Vec<Hand>) {
                 HoseEnd::RefrigerantCylinder => "on the refrigerant cylinder",
                 HoseEnd::OpenAir => "held open to the air",
             };
-            (Part::Hose(hose), vec![Hand::Choose("put its end", place)])
+            (
+                Part::Hose(hose),
+                vec![Hand::Choose("put its end", place.to_owned())],
+            )
         }
         Action::TakeOff(hose) => (Part::Hose(hose), press("Take the hose off")),
         Action::Purge(hose) => (Part::Hose(hose), press("Purge the hose")),
@@ -282,7 +293,10 @@ fn cart(action: &Action) -> (Option<Part>, Vec<Hand>) {
                 GaugePlace::SuctionPort => "at the suction port",
                 GaugePlace::LiquidPort => "at the liquid port",
             };
-            (Part::MicronGauge, vec![Hand::Choose("screw it on", place)])
+            (
+                Part::MicronGauge,
+                vec![Hand::Choose("screw it on", place.to_owned())],
+            )
         }
         Action::MicronGaugeValve(on) => {
             let (yes, no) = (
@@ -338,7 +352,7 @@ impl Hands {
                 self.window.run();
             }
             Hand::Write(blank, number) => {
-                let find = (Role::TextInput, *blank);
+                let find = (Role::TextInput, blank.as_str());
                 self.window.get_by_role_and_label(find.0, find.1).focus();
                 self.window.run();
                 self.window
@@ -386,9 +400,9 @@ impl Door for Hands {
             self.over = Some(before);
         }
         if refused {
-            Err(Refusal::because(format!(
+            Err(Refusal::because(Message::verbatim(format!(
                 "the window says so for {action:?}"
-            )))
+            ))))
         } else {
             Ok(())
         }
@@ -416,7 +430,7 @@ impl Door for Past {
             self.0.over = before;
         }
         match self.0.window.query_by_label_contains("Not done: ") {
-            Some(_) => Err(Refusal::because("the job refuses it")),
+            Some(_) => Err(Refusal::because(Message::verbatim("the job refuses it"))),
             None => Ok(()),
         }
     }

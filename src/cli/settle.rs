@@ -113,7 +113,7 @@ impl Settle {
             let sheets = sheets.map(|sheet| {
                 json!({
                     "kind": sheet.name,
-                    "label": sheet.label,
+                    "label": sheet.label.to_string(),
                     "unit": sheet.unit,
                     "least": sheet.range.0,
                     "most": sheet.range.1,

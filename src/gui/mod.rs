@@ -5,13 +5,17 @@
 //! them. Time on the wall only decides how many ticks run.
 
 mod app;
+mod catch_up;
 mod cautions;
 mod chart;
 mod clock;
 mod end;
 mod hands;
 mod instruments;
+mod marks;
+mod moments;
 mod no_window;
+mod notes;
 mod pace;
 mod part;
 mod practise;
@@ -22,14 +26,16 @@ mod site;
 mod start;
 mod system;
 mod theme;
+mod turn;
 mod view;
+mod waiting;
 mod widgets;
 
 pub use app::App;
 pub use no_window::NoWindow;
 pub use part::Part;
 pub use session::{Attempts, Kept};
-pub use sheet::{fault_label, field_label};
+pub use sheet::fault_label;
 
 use crate::scenario::{Scenario, shipped_names};
 use eframe::egui::ViewportBuilder;

@@ -8,6 +8,7 @@
 use super::surroundings::Side;
 use super::{Job, TICK};
 use crate::plant::Spot;
+use crate::text::Message;
 use crate::words::FindingKind;
 
 /// A release as small as this dilutes within a hand's breadth, kg/s. Chosen: a gram in two
@@ -35,14 +36,14 @@ impl Job {
     }
 
     /// What could light refrigerant on a side.
-    fn ignites(&self, side: Side) -> Option<&'static str> {
+    fn ignites(&self, side: Side) -> Option<Message> {
         let sniffs = self.kit.detector.at.map(Side::of) == Some(side);
         if side == Side::Outdoor && self.electrics.contactor_in() {
-            Some("the live contactor")
+            Some(Message::new("name-live-contactor"))
         } else if side == Side::Outdoor && self.kit.pump.running && !self.rated.pump {
-            Some("the vacuum pump's switch")
+            Some(Message::new("name-pump-switch"))
         } else if sniffs && !self.rated.detector {
-            Some("the detector")
+            Some(Message::new("name-detector"))
         } else {
             None
         }
@@ -89,7 +90,7 @@ impl Job {
         if node.liquid > 0.0 || density > limit {
             let share = density / limit;
             self.watch
-                .note(tick, FindingKind::OpenedUnpurged, label, share);
+                .note(tick, FindingKind::OpenedUnpurged, label.clone(), share);
         }
         if !self.surroundings.is_ventilated(Side::of(spot)) {
             self.watch.note(tick, FindingKind::Unventilated, label, 1.0);
@@ -97,7 +98,7 @@ impl Job {
     }
 
     /// Notes the use of a tool that is not rated for a refrigerant that burns.
-    pub(super) fn note_tool(&mut self, is_rated: bool, tool: &'static str) {
+    pub(super) fn note_tool(&mut self, is_rated: bool, tool: Message) {
         if self.plant.refrigerant().is_flammable() && !is_rated {
             self.watch
                 .note(self.tick, FindingKind::ToolNotRated, tool, 1.0);

@@ -5,6 +5,7 @@ pub mod charging_chart;
 mod clockwork;
 mod coat;
 mod fire;
+mod glass;
 mod measure;
 pub mod procedure;
 mod refusal;
@@ -15,6 +16,7 @@ mod truth;
 mod watch;
 
 pub use coat::Coat;
+pub use glass::Glass;
 pub use refusal::Refusal;
 pub use settle::{Overrides, Settled, settle};
 pub use sheet::{Entry, JobSheet};

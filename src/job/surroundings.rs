@@ -2,6 +2,7 @@
 
 use crate::plant::Spot;
 use crate::scenario::{Site, Space};
+use crate::text::Message;
 
 /// What a fan in an open door changes, m³/s. Chosen: 600 m³/h (common practice, no source).
 const FAN: f64 = 600.0 / 3600.0;
@@ -32,10 +33,10 @@ impl Side {
     }
 
     /// What a technician calls it.
-    pub(super) const fn label(self) -> &'static str {
+    pub(super) const fn label(self) -> Message {
         match self {
-            Self::Outdoor => "outdoor unit",
-            Self::Indoor => "indoor unit",
+            Self::Outdoor => Message::new("name-outdoor-unit"),
+            Self::Indoor => Message::new("name-indoor-unit"),
         }
     }
 }

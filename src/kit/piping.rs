@@ -6,6 +6,7 @@ use crate::plant::network::{
     Path, Restriction,
 };
 use crate::plant::{Fittings, Line, Plant, Spot};
+use crate::text::Message;
 use crate::units::{Length, Mass};
 use std::f64::consts::FRAC_PI_4;
 
@@ -53,12 +54,12 @@ struct Side {
 }
 
 /// What leaves the kit to the air in a tick, by place.
-#[derive(Debug, Clone, Copy)]
+#[derive(Debug, Clone)]
 pub struct Outlet {
     /// The element through which it goes.
     pub element: ElementId,
     /// What a technician calls the place.
-    pub label: &'static str,
+    pub label: Message,
 }
 
 impl Piping {
@@ -259,19 +260,19 @@ impl Piping {
         [
             Outlet {
                 element: self.sides[0].to_air,
-                label: "low hose",
+                label: Message::new("name-hose-low"),
             },
             Outlet {
                 element: self.sides[1].to_air,
-                label: "high hose",
+                label: Message::new("name-hose-high"),
             },
             Outlet {
                 element: self.centre_to_air,
-                label: "centre of the manifold",
+                label: Message::new("name-manifold-centre"),
             },
             Outlet {
                 element: self.tee_to_air,
-                label: "centre hose",
+                label: Message::new("name-hose-centre"),
             },
         ]
     }

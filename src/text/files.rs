@@ -17,7 +17,10 @@ macro_rules! files {
     };
 }
 
-files!["scenario", "sheet", "window"];
+files![
+    "action", "attempt", "caption", "caution", "face", "fault", "field", "finding", "hand", "mark",
+    "name", "part", "plate", "reading", "refusal", "room", "scenario", "sheet", "time", "window",
+];
 
 /// The texts of the shipped scenarios as their files have them.
 const OF_SCENARIOS: &str = include_str!("../../assets/text/en/scenario.ftl");

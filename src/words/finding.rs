@@ -1,6 +1,7 @@
 //! What the watch can note.
 
 use super::Dimension;
+use crate::text::Message;
 use serde::{Deserialize, Serialize};
 
 /// A kind of fact that the job's watch notes.
@@ -132,5 +133,5 @@ pub struct Finding {
     /// How much, in the SI unit of the kind.
     pub size: f64,
     /// The same in the technician's words, with place and size.
-    pub text: String,
+    pub text: Message,
 }

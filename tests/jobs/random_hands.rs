@@ -142,7 +142,7 @@ fn play(name: &str, seed: u64, actions: usize) -> usize {
                     before,
                     "a refused {action:?} changed something"
                 );
-                assert!(!refusal.why.is_empty());
+                assert!(!refusal.why.to_string().is_empty());
             }
         }
         // Mostly short, now and then a minute.
