@@ -145,3 +145,21 @@ fn the_charge_of_the_nameplate_meets_its_target() {
         }
     }
 }
+
+/// A receiver takes the whole charge, pumped down, with a fifth of its volume left for warmth
+/// (common practice, no source).
+#[test]
+fn a_receiver_holds_the_charge_of_the_nameplate() {
+    let mut receivers = 0;
+    for path in files() {
+        let unit = Scenario::of_unit_file(&path).unwrap().unit;
+        let Some(receiver) = &unit.receiver else {
+            continue;
+        };
+        let density = unit.refrigerant.get().at(313.15).rho_l;
+        let filled = unit.nameplate.charge.kilograms() / density / receiver.volume.cubic_metres();
+        within("share of the receiver", &unit, filled, 0.3..=0.8);
+        receivers += 1;
+    }
+    assert!(receivers > 0, "no unit has one");
+}
