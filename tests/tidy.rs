@@ -6,8 +6,8 @@ use std::fs;
 use std::path::{Path, PathBuf};
 
 /// The modules in the order of the architecture: each may import only those before it.
-const ORDER: [&str; 13] = [
-    "units", "fluid", "plant", "kit", "words", "scenario", "job", "attempt", "marking", "report",
+const ORDER: [&str; 14] = [
+    "units", "fluid", "plant", "kit", "words", "scenario", "job", "attempt", "marking", "coach", "report",
     "figures", "cli", "gui",
 ];
 
