@@ -140,11 +140,11 @@ fn is_as_found(finding: &Finding, course: &Course) -> bool {
         finding.kind,
         FindingKind::Released | FindingKind::AirDrawnIn
     );
+    let place = finding.text.split_once(" at the ").map(|(_, place)| place);
     by_itself
         && Spot::ALL
             .into_iter()
-            .filter(|spot| finding.text.ends_with(&format!("at the {}", spot.label())))
-            .any(|spot| !is_opened_up(spot, course))
+            .any(|spot| place == Some(spot.label()) && !is_opened_up(spot, course))
 }
 
 /// Whether somebody has opened what holds a spot shut: its joint, its cap.

@@ -14,8 +14,10 @@ const TELLS: f64 = 2.0 * PSI;
 
 /// Where in the work a kind of finding is to be thought of; `None` for those that nothing to be
 /// seen announces: of them the coach speaks when they have happened.
-pub(super) const fn stage(kind: FindingKind) -> Option<Stage> {
+pub(super) fn stage(kind: FindingKind, job: &Job) -> Option<Stage> {
     Some(match kind {
+        // Once both valves are shut, what is still inside is a matter of pumping down.
+        FindingKind::OpenedUnderPressure if job.status(Status::ChargeIsolated) => Stage::PumpDown,
         FindingKind::Unprotected => Stage::Arrive,
         FindingKind::WorkedLive => Stage::LockOut,
         FindingKind::OpenedUnderPressure => Stage::Open,
@@ -59,7 +61,9 @@ pub(super) fn looms(
         FindingKind::JointLeftLoose => joints(|joint| joint.shortfall() > 0.0),
         FindingKind::NoRegulator => !kit.nitrogen.regulator_fitted,
         FindingKind::PumpUnderPressure => {
-            done(Milestone::NitrogenOpened) && low_gauge(job).is_some_and(|pascals| pascals > TELLS)
+            let has_nitrogen =
+                done(Milestone::NitrogenOpened) && job.status(Status::ChargeIsolated);
+            has_nitrogen && low_gauge(job).is_some_and(|pascals| pascals > TELLS)
         }
         FindingKind::MicronGaugeOverPressured => {
             let gauge = &kit.micron_gauge;
@@ -70,13 +74,23 @@ pub(super) fn looms(
             !valve.cap_on || !valve.port.cap_on
         }),
         FindingKind::KitLeftOn => {
-            let on_port = |hose| kit.manifold.hose(hose).end.and_then(HoseEnd::port).is_some();
-            let tool = Line::ALL.into_iter().any(|l| fittings.valve(l).port.tool_on);
+            let on_port = |hose| {
+                kit.manifold
+                    .hose(hose)
+                    .end
+                    .and_then(HoseEnd::port)
+                    .is_some()
+            };
+            let tool = Line::ALL
+                .into_iter()
+                .any(|l| fittings.valve(l).port.tool_on);
             on_port(Hose::Low) || on_port(Hose::High) || tool || job.status(Status::GaugeAtUnit)
         }
         FindingKind::ValveLeftShut => {
             let valves = Line::ALL.into_iter();
-            valves.map(|line| fittings.valve(line)).any(|v| v.open.get() < 1.0)
+            valves
+                .map(|line| fittings.valve(line))
+                .any(|v| v.open.get() < 1.0)
         }
         _ => false,
     }

@@ -1,14 +1,15 @@
 //! The next thought: of all that is wanted, the earliest in the order of the work.
 
-use super::Want;
 use super::stage::Stage;
 use super::want::{Standing, standing};
+use super::{Situation, Want};
 use crate::job::Job;
 use crate::marking::Course;
 use crate::scenario::Criterion;
 use crate::words::Milestone;
 
-/// What is to be thought of next. Within a stage what guards comes first, then the rubric's order.
+/// What is to be thought of next. Within a stage what guards comes first, then a run that is still
+/// owed, then the rubric's order.
 ///
 /// What looks at the circuit as it was found is put off to the end once the circuit was opened:
 /// a search is then over, and a blank can still be filled in before the hand-back.
@@ -25,9 +26,16 @@ pub fn next(course: &Course, rubric: &[Criterion], job: &Job) -> Want {
             let is_late = was_opened && stage.is_as_found();
             (if is_late { Stage::Record } else { stage }, want)
         });
-    let key = |(stage, want): &(Stage, Want)| (*stage, !matches!(want, Want::Guard { .. }));
+    let urgency = |want: &Want| match want {
+        Want::Guard { .. } => 0,
+        Want::End {
+            situation: Situation::NotRun,
+            ..
+        } => 1,
+        _ => 2,
+    };
     wants
-        .min_by_key(key)
+        .min_by_key(|(stage, want)| (*stage, urgency(want)))
         .map_or(Want::HandBack, |(_, want)| want)
 }
 

@@ -120,9 +120,7 @@ impl Subject {
                 .any(|c| matches!(*c, Condition::Shows(reading, _) if what(reading)))
         };
         let still = all.iter().find_map(|condition| match *condition {
-            Condition::Shows(Reading::Bubbles(_), bound) => {
-                Some(matches!(bound, Bound::Below(_)))
-            }
+            Condition::Shows(Reading::Bubbles(_), bound) => Some(matches!(bound, Bound::Below(_))),
             _ => None,
         });
         let is = |status: Status| all.contains(&Condition::Is(status));

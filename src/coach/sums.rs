@@ -63,7 +63,12 @@ fn subcooling(sheet: &JobSheet, refrigerant: &Refrigerant) -> Option<Slip> {
         level(pressure.value),
         level(pipe.value)
     );
-    slip(SheetField::Subcooling, sum, bubble.kelvin() - si(pipe), &told)
+    slip(
+        SheetField::Subcooling,
+        sum,
+        bubble.kelvin() - si(pipe),
+        &told,
+    )
 }
 
 fn target(sheet: &JobSheet) -> Option<Slip> {

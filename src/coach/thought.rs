@@ -7,7 +7,7 @@ use crate::marking::phrases::{gauge_place, span, status};
 use crate::marking::{Course, Seen, holds};
 use crate::plant::Target;
 use crate::units::Time;
-use crate::words::{Bound, Condition, Level, Milestone, Quantity, Reading, SheetField, Shown};
+use crate::words::{Bound, Condition, Level, Milestone, Reading, SheetField, Shown};
 
 /// How much is said.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
@@ -37,8 +37,8 @@ pub struct Teller<'a> {
     pub course: &'a Course,
     /// What the nameplate says that the right charge shows.
     pub target: Target,
-    /// How a quantity is told: in the units that the person reads.
-    pub quantity: &'a dyn Fn(Quantity) -> String,
+    /// How a level is told: as it is, or in the units that the person reads.
+    pub level: &'a dyn Fn(Level) -> String,
 }
 
 impl std::fmt::Debug for Teller<'_> {
@@ -148,7 +148,9 @@ impl Teller<'_> {
                 asks_place,
                 is_written,
             } => self.goal_of_diagnosis(*asks_place, *is_written),
-            Want::HandBack => "nothing that is asked for is left: hand over what is done".to_owned(),
+            Want::HandBack => {
+                "nothing that is asked for is left: hand over what is done".to_owned()
+            }
         }
     }
 
@@ -164,14 +166,14 @@ impl Teller<'_> {
         if after == Some(what) {
             told.push_str(", a second time");
         } else if let Some(after) = after {
-            told = format!("{told}, since {}", name(after));
+            told = format!("{}, then {told}", name(after));
         }
         if let Some(before) = before {
-            told = format!("{told}, before {}", name(before));
+            told = format!("{told}, and only then {}", name(before));
         }
         if !when.is_empty() {
             let asked: Vec<String> = when.iter().map(|c| self.asked(c)).collect();
-            told = format!("{told}; then {}", asked.join(", "));
+            told = format!("{told}; with {}", asked.join(", "));
         }
         told
     }
@@ -184,9 +186,8 @@ impl Teller<'_> {
         so_far: u64,
     ) -> String {
         let asked: Vec<String> = all.iter().map(|c| self.asked(c)).collect();
-        let ticks = |time: Time| {
-            (time.seconds() * crate::job::TICKS_PER_SECOND as f64).max(0.0) as u64
-        };
+        let ticks =
+            |time: Time| (time.seconds() * crate::job::TICKS_PER_SECOND as f64).max(0.0) as u64;
         let steady = within.map_or(String::new(), |level| {
             format!(", moving by no more than {}", self.level(level))
         });
@@ -256,7 +257,7 @@ impl Teller<'_> {
         match *condition {
             Condition::Shows(reading, _) => {
                 let shown = match now.shown(reading) {
-                    Shown::Value(quantity) => (self.quantity)(quantity),
+                    Shown::Value(quantity) => self.level(quantity.inch_pound()),
                     other => other.to_string(),
                 };
                 format!("{} {shown}", self.reading(reading))
@@ -283,7 +284,7 @@ impl Teller<'_> {
     }
 
     fn level(&self, level: Level) -> String {
-        (self.quantity)(level.quantity())
+        (self.level)(level)
     }
 }
 

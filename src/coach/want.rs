@@ -98,7 +98,7 @@ pub(super) fn standing(
     job: &Job,
 ) -> Standing {
     match &criterion.rule {
-        Rule::Never { finding, up_to } => match guard::stage(*finding) {
+        Rule::Never { finding, up_to } => match guard::stage(*finding, job) {
             Some(stage) if guard::looms(*finding, *up_to, course, rubric, job) => {
                 let (kind, up_to) = (*finding, *up_to);
                 Standing::Wants(stage, Want::Guard { kind, up_to })
@@ -156,9 +156,8 @@ fn reach(stage: Stage, what: Milestone, before: Option<Milestone>) -> Standing {
 
 fn order(course: &Course, first: Milestone, then: Milestone) -> Standing {
     match (first_reached(course, first), first_reached(course, then)) {
-        (None, Some(_)) => Standing::Passed,
-        // Not met and both reached: in the wrong order.
-        (Some(_), Some(_)) => Standing::Passed,
+        // Not met: by itself, or in the wrong order.
+        (_, Some(_)) => Standing::Passed,
         (None, None) => reach(
             Stage::of(first).between(None, Some(then)),
             first,

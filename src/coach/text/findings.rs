@@ -17,7 +17,9 @@ pub(in crate::coach) const fn consequence(kind: FindingKind) -> &'static str {
         FindingKind::LiquidToCompressor => "Liquid does not compress: it breaks valves and rods.",
         FindingKind::OverNameplate => "A coil that was stretched may burst, today or in a year.",
         FindingKind::NoRegulator => "A full cylinder bursts what it is connected to.",
-        FindingKind::HighPressureTrip => "The switch has saved the compressor. It was not meant to.",
+        FindingKind::HighPressureTrip => {
+            "The switch has saved the compressor. It was not meant to."
+        }
         FindingKind::MicronGaugeOverPressured => "A sensor made for a vacuum bears no pressure.",
         FindingKind::PumpUnderPressure => "Its oil is blown out and must be changed.",
         FindingKind::PumpedAway => "What the pump takes goes into the air, through its oil.",

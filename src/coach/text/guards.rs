@@ -22,7 +22,9 @@ pub(in crate::coach) const fn guard(kind: FindingKind) -> Said {
             way: "The air of the place, with its water: into the oil and into the drier. The \
                   clock tells; what is not worked on is plugged.",
         },
-        FindingKind::JointLeftLoose => milestone(Milestone::MadeUp(crate::plant::Joint::DrierInlet)),
+        FindingKind::JointLeftLoose => {
+            milestone(Milestone::MadeUp(crate::plant::Joint::DrierInlet))
+        }
         FindingKind::NoRegulator => Said {
             aim: "What stands between a full nitrogen cylinder and a thin coil?",
             way: "Only a regulator, with its screw backed off before the cylinder opens. Its two \

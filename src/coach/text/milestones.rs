@@ -139,7 +139,10 @@ pub(in crate::coach) const fn milestone(milestone: Milestone) -> Said {
 
 /// A milestone as something that is so once it is reached; `place` is what a joint or spot may be
 /// called.
-pub(in crate::coach) fn goal(milestone: Milestone, place: &dyn Fn(&'static str) -> String) -> String {
+pub(in crate::coach) fn goal(
+    milestone: Milestone,
+    place: &dyn Fn(&'static str) -> String,
+) -> String {
     let valve = |line| match line {
         Line::Liquid => "liquid valve",
         Line::Suction => "suction valve",
