@@ -70,6 +70,18 @@ pub enum Want {
     HandBack,
 }
 
+impl Want {
+    /// Whether another want is for the same thing, however far that has come.
+    pub fn is_for_the_same(&self, other: &Self) -> bool {
+        match (self, other) {
+            (Self::Hold { all: a, .. }, Self::Hold { all: b, .. }) => a == b,
+            (Self::Sheet { field: a, .. }, Self::Sheet { field: b, .. }) => a == b,
+            (Self::Diagnose { .. }, Self::Diagnose { .. }) => true,
+            (a, b) => a == b,
+        }
+    }
+}
+
 /// What keeps a state of the unit from being as asked.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
 pub enum Situation {

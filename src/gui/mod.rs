@@ -8,6 +8,7 @@ mod app;
 mod cautions;
 mod chart;
 mod clock;
+mod coach;
 mod end;
 mod hands;
 mod instruments;

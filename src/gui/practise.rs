@@ -2,6 +2,7 @@
 
 use super::chart::{StripChart, chart_ui};
 use super::clock::clock_ui;
+use super::coach::{Coach, coach_ui};
 use super::hands::{Drafts, hands_ui};
 use super::instruments::instruments_ui;
 use super::pace::Pace;
@@ -39,6 +40,8 @@ pub struct Practise {
     drafts: Drafts,
     sheet: SheetDraft,
     chart: StripChart,
+    /// Looks on while somebody practises.
+    coach: Option<Coach>,
     refusal: Option<String>,
     last_frame: Option<f64>,
     chart_is_below: bool,
@@ -66,6 +69,7 @@ impl Practise {
         Self {
             session,
             scene: Scene::of(&scenario),
+            coach: Some(Coach::of(&scenario)),
             scenario,
             course: CourseRecorder::default(),
             pace: Pace::paused(),
@@ -214,6 +218,11 @@ impl Practise {
             }
         });
         ui.separator();
+        if let Some(coach) = &mut self.coach {
+            let job = self.session.job();
+            coach.look(&mut self.course, job, &self.scenario, reads.system);
+            coach_ui(ui, &view, coach);
+        }
         match self.side {
             Side::Sheet => sheet_ui(ui, &view, &mut self.sheet, actions),
             Side::Chart if !self.chart_is_below => chart_ui(ui, &view, &self.chart),

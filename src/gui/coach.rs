@@ -1,0 +1,228 @@
+//! The coach: a thought when it is asked for, more when it is asked for again, and what happened
+//! with what it would have cost. For practice only: while somebody is assessed it is not there.
+
+use super::clock::time_text;
+use super::system::System;
+use super::theme::Palette;
+use super::view::View;
+use crate::coach::{Depth, Happening, Price, Teller, Want, happenings, lost, next, passed, slips};
+use crate::job::{Job, TICKS_PER_SECOND};
+use crate::marking::{CourseRecorder, phrases};
+use crate::scenario::{Costs, Scenario};
+use crate::units::Time;
+use crate::words::Level;
+use eframe::egui::{CollapsingHeader, Frame, Margin, Panel, RichText, ScrollArea, Ui};
+
+/// So often the coach looks at a job to which nothing is done, ticks. Chosen: 10 s.
+const LOOKS_EVERY: u64 = 10 * TICKS_PER_SECOND;
+
+/// After so long on the job without an action, more can be asked for, ticks. Chosen: 30 s.
+const PATIENCE: u64 = 30 * TICKS_PER_SECOND;
+
+/// So many lines of what happened stay in sight; the rest are folded away.
+const IN_SIGHT: usize = 2;
+
+/// What the coach has to say.
+#[derive(Debug)]
+pub struct Coach {
+    want: Want,
+    /// The thought of now at each depth.
+    thought: [String; 3],
+    /// How much of it has been asked for.
+    shown: Option<Depth>,
+    /// The moments of the course, and the tick, at which it last looked.
+    looked: Option<(usize, u64)>,
+    /// Whether something was done since it last said something.
+    was_tried: bool,
+    said_at: u64,
+    happened: Vec<Happening>,
+    /// What can no longer be met, in the words of the rubric.
+    gone: Vec<String>,
+    slips: Vec<String>,
+    lost: f64,
+    costs: Costs,
+}
+
+impl Coach {
+    /// Somebody who has not looked yet.
+    pub fn of(scenario: &Scenario) -> Self {
+        Self {
+            want: Want::HandBack,
+            thought: Default::default(),
+            shown: None,
+            looked: None,
+            was_tried: false,
+            said_at: 0,
+            happened: Vec::new(),
+            gone: Vec::new(),
+            slips: Vec::new(),
+            lost: 0.0,
+            costs: scenario.file.costs.clone(),
+        }
+    }
+
+    /// Looks at the job, where something was done since or some time has passed.
+    pub fn look(
+        &mut self,
+        course: &mut CourseRecorder,
+        job: &Job,
+        scenario: &Scenario,
+        system: System,
+    ) {
+        let course = course.so_far(job);
+        let (moments, last) = self.looked.unwrap_or((0, 0));
+        let new = course.moments.get(moments..).unwrap_or_default();
+        let acted = new.iter().any(|moment| moment.action.is_some());
+        self.was_tried |= acted || job.now() >= self.said_at + PATIENCE;
+        if self.looked.is_some() && !acted && job.now() < last + LOOKS_EVERY {
+            return;
+        }
+        self.looked = Some((course.moments.len(), job.now()));
+        let rubric = &scenario.file.rubric;
+        let want = next(course, rubric, job);
+        if !want.is_for_the_same(&self.want) {
+            self.shown = None;
+        }
+        let teller = Teller {
+            course,
+            target: scenario.unit.nameplate.target,
+            level: &|level| level_text(system, level),
+        };
+        self.thought = [Depth::Aim, Depth::Way, Depth::Goal].map(|d| teller.tell(&want, d));
+        self.want = want;
+        let refrigerant = scenario.unit.refrigerant.get();
+        self.happened = happenings(course, &self.costs, refrigerant);
+        let spent = Time::from_seconds(job.now() as f64 / TICKS_PER_SECOND as f64);
+        self.lost = lost(&self.happened, rubric, spent, &self.costs);
+        self.gone = passed(course, rubric, job)
+            .into_iter()
+            .map(|gone| format!("{} ({})", rubric[gone.criterion].text, gone.points))
+            .collect();
+        self.slips = slips(job.sheet(), refrigerant)
+            .into_iter()
+            .map(|slip| format!("{}: {}", slip.field.label(), slip.text))
+            .collect();
+    }
+
+    fn say_more(&mut self, now: u64) {
+        self.shown = match self.shown {
+            None => Some(Depth::Aim),
+            Some(depth) => depth.more().or(Some(depth)),
+        };
+        self.was_tried = false;
+        self.said_at = now;
+    }
+}
+
+/// A level as the rubric has it, or in the person's units.
+fn level_text(system: System, level: Level) -> String {
+    match system {
+        System::InchPound => phrases::level(level),
+        System::Metric => phrases::level(system.level(level.quantity())),
+    }
+}
+
+/// Shows the coach at the foot of a panel.
+pub fn coach_ui(ui: &mut Ui, view: &View, coach: &mut Coach) {
+    let most = 0.45 * ui.available_height();
+    Panel::bottom("coach")
+        .frame(Frame::NONE.inner_margin(Margin::symmetric(0, 6)))
+        .show(ui, |ui| {
+            ScrollArea::vertical()
+                .id_salt("coach")
+                .max_height(most)
+                .show(ui, |ui| {
+                    ui.set_width(ui.available_width());
+                    thought_ui(ui, view, coach);
+                    sheet_ui(ui, coach);
+                    happened_ui(ui, coach);
+                });
+        });
+}
+
+fn thought_ui(ui: &mut Ui, view: &View, coach: &mut Coach) {
+    let depths = [Depth::Aim, Depth::Way, Depth::Goal];
+    if let Some(shown) = coach.shown {
+        let told = depths.iter().zip(&coach.thought);
+        for (_, text) in told.filter(|(depth, _)| **depth <= shown) {
+            ui.label(text);
+        }
+    }
+    let (word, hint) = match coach.shown {
+        None => ("Think with me", "one question"),
+        Some(Depth::Aim) => ("What tells me?", "the principle, and the instrument"),
+        Some(Depth::Way) => ("What is asked?", "the value that is to be reached"),
+        Some(Depth::Goal) => return,
+    };
+    let may = coach.shown.is_none() || coach.was_tried;
+    ui.add_enabled_ui(may, |ui| {
+        let button = ui.button(word).on_hover_text(hint);
+        let button = button.on_disabled_hover_text("try something first");
+        if button.clicked() {
+            coach.say_more(view.now());
+        }
+    });
+}
+
+fn sheet_ui(ui: &mut Ui, coach: &Coach) {
+    let warn = Palette::of(ui).warn;
+    for slip in &coach.slips {
+        ui.label(RichText::new(slip).color(warn));
+    }
+}
+
+/// What happened, the newest first, and what it all costs.
+fn happened_ui(ui: &mut Ui, coach: &Coach) {
+    let newest_first: Vec<&Happening> = coach.happened.iter().rev().collect();
+    let (in_sight, rest) = newest_first.split_at(newest_first.len().min(IN_SIGHT));
+    for happening in in_sight {
+        happening_ui(ui, happening, &coach.costs);
+    }
+    if coach.lost > 0.0 {
+        let total = money(&coach.costs, coach.lost);
+        ui.label(RichText::new(format!("Lost so far: {total}")).strong());
+    }
+    if !rest.is_empty() {
+        CollapsingHeader::new(format!("Before that ({})", rest.len())).show(ui, |ui| {
+            for happening in rest {
+                happening_ui(ui, happening, &coach.costs);
+            }
+        });
+    }
+    if !coach.gone.is_empty() {
+        CollapsingHeader::new(format!("Too late for ({})", coach.gone.len())).show(ui, |ui| {
+            for gone in &coach.gone {
+                ui.label(gone);
+            }
+        });
+    }
+}
+
+fn happening_ui(ui: &mut Ui, happening: &Happening, costs: &Costs) {
+    let at = time_text(happening.tick as f64 / TICKS_PER_SECOND as f64);
+    ui.label(format!("{at}  {}", happening.text));
+    let price = match happening.price {
+        Price::Lost(0.0) => String::new(),
+        Price::Lost(amount) => format!("{}. ", money(costs, amount)),
+        Price::Risked(amount) => format!("At risk: {}. ", money(costs, amount)),
+        Price::Priceless => String::new(),
+    };
+    let warms = happening
+        .carbon_dioxide
+        .map(|mass| mass.kilograms())
+        .filter(|kilograms| *kilograms >= 1.0)
+        .map_or(String::new(), |kilograms| {
+            format!(" It warms like {kilograms:.0} kg of CO₂.")
+        });
+    ui.weak(format!("{price}{}{warms}", happening.why));
+}
+
+/// An amount of money: to the cent while it is small.
+fn money(costs: &Costs, amount: f64) -> String {
+    let sign = &costs.money;
+    if amount < 100.0 {
+        format!("{sign} {amount:.2}")
+    } else {
+        format!("{sign} {}", phrases::thousands(amount))
+    }
+}
