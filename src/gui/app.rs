@@ -4,12 +4,10 @@ use super::end::end_ui;
 use super::part::Part;
 use super::practise::{Ended, Practise};
 use super::session::Opener;
+use super::settings::{Keeper, Settings, settings_ui};
 use super::start::{Start, start_ui};
-use super::system::System;
 use super::theme;
 use super::view::Reads;
-use super::widgets::choice;
-use crate::fluid::refrigerant::Refrigerant;
 use crate::job::Job;
 use crate::marking::Report;
 use crate::scenario::Scenario;
@@ -22,6 +20,12 @@ pub struct App {
     opener: Opener,
     start: Start,
     reads: Reads,
+    settings: Settings,
+    keeper: Keeper,
+    /// The settings are laid open.
+    choosing: bool,
+    /// What was last put into the context.
+    worn: Option<Settings>,
     room: Room,
 }
 
@@ -46,14 +50,32 @@ impl App {
             scenarios,
             opener,
             start: Start::default(),
-            reads: Reads {
-                system: System::default(),
-                scale: Refrigerant::names()
-                    .first()
-                    .and_then(|name| Refrigerant::named(name)),
-            },
+            reads: Reads::chosen(&Settings::default()),
+            settings: Settings::default(),
+            keeper: Keeper::nowhere(),
+            choosing: false,
+            worn: None,
             room: Room::Start,
         }
+    }
+
+    /// The same with settings that are kept, and with those that were.
+    #[must_use]
+    pub fn with_settings(mut self, keeper: Keeper) -> Self {
+        self.settings = keeper.kept();
+        self.choosing = keeper.trouble.is_some();
+        self.keeper = keeper;
+        self
+    }
+
+    /// The settings as they are.
+    pub const fn settings(&self) -> Settings {
+        self.settings
+    }
+
+    /// Changes the settings, as if they had been chosen.
+    pub const fn set(&mut self, settings: Settings) {
+        self.settings = settings;
     }
 
     /// Puts the window's fonts, colours and sizes into a context.
@@ -123,6 +145,7 @@ impl App {
 
     /// Shows the window.
     pub fn window_ui(&mut self, ui: &mut Ui) {
+        self.wear(ui.ctx());
         self.bar_ui(ui);
         match &mut self.room {
             Room::Start => {
@@ -146,35 +169,26 @@ impl App {
             .fill(ui.visuals().panel_fill)
             .inner_margin(Margin::symmetric(8, 4));
         Panel::top("bar").frame(frame).show(ui, |ui| {
-            ui.horizontal(|ui| {
-                for (system, name) in [(System::InchPound, "psig, °F"), (System::Metric, "kPa, °C")]
-                {
-                    ui.selectable_value(&mut self.reads.system, system, name);
-                }
-                ui.separator();
-                let now = self.reads.scale.map(Refrigerant::name);
-                let names = Refrigerant::names().iter().copied();
-                if let Some(name) = choice(ui, "gauge scale", now, names, |name| name) {
-                    self.reads.scale = Refrigerant::named(name);
-                }
-                ui.separator();
-                let dark = ui.visuals().dark_mode;
-                let word = if dark {
-                    "Light colours"
-                } else {
-                    "Dark colours"
-                };
-                if ui.button(word).clicked() {
-                    ui.ctx().set_theme(if dark {
-                        eframe::egui::Theme::Light
-                    } else {
-                        eframe::egui::Theme::Dark
-                    });
-                }
+            ui.horizontal_wrapped(|ui| {
+                ui.toggle_value(&mut self.choosing, "Settings");
                 ui.separator();
                 ui.weak("Practice only: local codes and licensed practice decide.");
             });
+            if self.choosing {
+                ui.separator();
+                settings_ui(ui, &mut self.settings, &self.keeper);
+            }
         });
+        self.reads = Reads::chosen(&self.settings);
+        self.keeper.keep(self.settings);
+    }
+
+    /// Puts colours and size into the context where they were changed.
+    fn wear(&mut self, ctx: &Context) {
+        if self.worn != Some(self.settings) {
+            theme::wear(ctx, self.settings.colours, self.settings.text.factor());
+            self.worn = Some(self.settings);
+        }
     }
 
     fn leave_when_over(&mut self, ui: &Ui) {

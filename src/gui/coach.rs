@@ -123,20 +123,23 @@ fn level_text(system: System, level: Level) -> String {
 }
 
 /// Shows the coach at the foot of a panel.
-pub fn coach_ui(ui: &mut Ui, view: &View, coach: &mut Coach) {
+pub fn coach_below(ui: &mut Ui, view: &View, coach: &mut Coach) {
     let most = 0.45 * ui.available_height();
     Panel::bottom("coach")
         .frame(Frame::NONE.inner_margin(Margin::symmetric(0, 6)))
+        .show(ui, |ui| coach_ui(ui, view, coach, most));
+}
+
+/// Shows the coach, to be scrolled where it is higher than this.
+pub fn coach_ui(ui: &mut Ui, view: &View, coach: &mut Coach, height: f32) {
+    ScrollArea::vertical()
+        .id_salt("coach")
+        .max_height(height)
         .show(ui, |ui| {
-            ScrollArea::vertical()
-                .id_salt("coach")
-                .max_height(most)
-                .show(ui, |ui| {
-                    ui.set_width(ui.available_width());
-                    thought_ui(ui, view, coach);
-                    sheet_ui(ui, coach);
-                    happened_ui(ui, coach);
-                });
+            ui.set_width(ui.available_width());
+            thought_ui(ui, view, coach);
+            sheet_ui(ui, coach);
+            happened_ui(ui, coach);
         });
 }
 
@@ -149,8 +152,8 @@ fn thought_ui(ui: &mut Ui, view: &View, coach: &mut Coach) {
         }
     }
     let (word, hint) = match coach.shown {
-        None => ("Think with me", "one question"),
-        Some(Depth::Aim) => ("What tells me?", "the principle, and the instrument"),
+        None => ("Ask for a thought", "one question"),
+        Some(Depth::Aim) => ("What would tell?", "the principle, and the instrument"),
         Some(Depth::Way) => ("What is asked?", "the value that is to be reached"),
         Some(Depth::Goal) => return,
     };

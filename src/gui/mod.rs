@@ -16,8 +16,10 @@ mod no_window;
 mod pace;
 mod part;
 mod practise;
+mod room;
 mod scene;
 mod session;
+mod settings;
 mod sheet;
 mod site;
 mod start;
@@ -30,7 +32,10 @@ pub use app::App;
 pub use no_window::NoWindow;
 pub use part::Part;
 pub use session::{Kept, Opener, Session, record_attempts};
+pub use settings::{Keeper, Settings, TextSize};
 pub use sheet::{fault_label, field_label};
+pub use system::System;
+pub use theme::Colours;
 
 use crate::scenario::{Scenario, shipped_names};
 use eframe::egui::ViewportBuilder;
@@ -51,7 +56,8 @@ pub fn run() -> Result<(), NoWindow> {
             no_window::is_up();
             App::dress(&cc.egui_ctx);
             let scenarios = shipped_names().filter_map(Scenario::shipped).collect();
-            Ok(Box::new(App::new(scenarios, record_attempts())))
+            let app = App::new(scenarios, record_attempts());
+            Ok(Box::new(app.with_settings(Keeper::of_this_person())))
         });
         eframe::run_native("coldbench", options, begin)
     })

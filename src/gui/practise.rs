@@ -1,12 +1,15 @@
 //! The room in which a job is worked on: it owns the session and passes actions through its door.
 
+mod narrow;
+
 use super::chart::{StripChart, chart_ui};
 use super::clock::clock_ui;
-use super::coach::{Coach, coach_ui};
+use super::coach::{Coach, coach_below};
 use super::hands::{Drafts, hands_ui};
 use super::instruments::instruments_ui;
 use super::pace::Pace;
 use super::part::Part;
+use super::room::Layout;
 use super::scene::{Scene, flowing};
 use super::session::{Kept, Session};
 use super::sheet::{SheetDraft, sheet_ui};
@@ -20,12 +23,15 @@ use crate::scenario::Scenario;
 use crate::words::Action;
 use eframe::egui::{CentralPanel, Frame, Margin, Panel, RichText, Ui};
 
-/// What the panel at the side shows.
+/// What the panel at the side shows; in a small window, what is shown at all.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 enum Side {
+    Site,
     Hands,
     Sheet,
+    Instruments,
     Chart,
+    Coach,
 }
 
 /// A job under way in the window.
@@ -149,6 +155,10 @@ impl Practise {
     /// Shows the room and does what was asked in it.
     pub fn room_ui(&mut self, ui: &mut Ui, reads: Reads) {
         self.pass_time(ui, reads);
+        if let Some(coach) = &mut self.coach {
+            let job = self.session.job();
+            coach.look(&mut self.course, job, &self.scenario, reads.system);
+        }
         let mut actions = Vec::new();
         let window = ui.available_size();
         let frame = Frame::NONE
@@ -157,6 +167,18 @@ impl Practise {
         Panel::top("clock")
             .frame(frame)
             .show(ui, |ui| self.top_ui(ui, reads));
+        match Layout::of(window) {
+            Layout::Wide => self.wide_ui(ui, frame, reads, &mut actions),
+            Layout::Narrow => self.narrow_ui(ui, frame, reads, &mut actions),
+        }
+        for action in actions {
+            self.act(action);
+        }
+    }
+
+    /// Everything beside each other.
+    fn wide_ui(&mut self, ui: &mut Ui, frame: Frame, reads: Reads, actions: &mut Vec<Action>) {
+        let window = ui.available_size();
         Panel::bottom("instruments")
             .frame(frame)
             .exact_size((0.32 * window.y).clamp(170.0, 0.42 * window.x))
@@ -166,7 +188,7 @@ impl Practise {
             .resizable(true)
             .default_size((0.27 * window.x).max(330.0))
             .size_range(300.0..=700.0)
-            .show(ui, |ui| self.side_ui(ui, reads, &mut actions));
+            .show(ui, |ui| self.side_ui(ui, reads, actions));
         let before = self.chosen;
         CentralPanel::default().frame(Frame::NONE).show(ui, |ui| {
             let view = View::new(self.session.job(), &self.scene, reads);
@@ -175,15 +197,12 @@ impl Practise {
         if self.chosen != before {
             self.side = Side::Hands;
         }
-        for action in actions {
-            self.act(action);
-        }
     }
 
     /// The clock, and why the last thing was not done.
     fn top_ui(&mut self, ui: &mut Ui, reads: Reads) {
         let view = View::new(self.session.job(), &self.scene, reads);
-        ui.horizontal(|ui| {
+        ui.horizontal_wrapped(|ui| {
             clock_ui(ui, &view, &mut self.pace);
             ui.separator();
             ui.label(RichText::new(&self.scene.title).strong());
@@ -219,14 +238,12 @@ impl Practise {
         });
         ui.separator();
         if let Some(coach) = &mut self.coach {
-            let job = self.session.job();
-            coach.look(&mut self.course, job, &self.scenario, reads.system);
-            coach_ui(ui, &view, coach);
+            coach_below(ui, &view, coach);
         }
         match self.side {
             Side::Sheet => sheet_ui(ui, &view, &mut self.sheet, actions),
             Side::Chart if !self.chart_is_below => chart_ui(ui, &view, &self.chart),
-            Side::Hands | Side::Chart => {
+            _ => {
                 hands_ui(ui, &view, self.chosen, &mut self.drafts, actions);
             }
         }
