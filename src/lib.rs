@@ -18,5 +18,6 @@ pub mod marking;
 pub mod plant;
 pub mod report;
 pub mod scenario;
+pub mod text;
 pub mod units;
 pub mod words;

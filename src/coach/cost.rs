@@ -6,6 +6,7 @@ use crate::fluid::refrigerant::Refrigerant;
 use crate::marking::Course;
 use crate::plant::{Line, Spot};
 use crate::scenario::{Costs, Criterion, Rule};
+use crate::text::Message;
 use crate::units::{Mass, Time};
 use crate::words::{Action, Finding, FindingKind};
 
@@ -67,9 +68,9 @@ pub struct Happening {
     /// What it was.
     pub kind: FindingKind,
     /// In the technician's words.
-    pub text: String,
+    pub text: Message,
     /// Why it matters.
-    pub why: &'static str,
+    pub why: Message,
     /// What it costs.
     pub price: Price,
     /// What it does to the climate, as carbon dioxide: refrigerant in the air.
@@ -92,7 +93,7 @@ pub fn happenings(course: &Course, costs: &Costs, refrigerant: &Refrigerant) -> 
         Happening {
             tick: finding.tick,
             kind: finding.kind,
-            text: finding.text.clone(),
+            text: Message::verbatim(finding.text.clone()),
             why: text::consequence(finding.kind),
             price,
             carbon_dioxide: is_in_the_air(finding.kind)

@@ -13,8 +13,8 @@ const COUNTS: f64 = 5.0 / 1.8;
 /// Common practice, no source.
 const USUAL_SUBCOOLING: f64 = 11.5 / 1.8;
 
-/// The signs as they stand on the sheet, without a name for the fault; `None` while one of them is
-/// not written.
+/// The signs as they stand on the sheet, as a key of a text without a name for the fault; `None`
+/// while one of them is not written.
 pub(super) fn told(course: &Course, target: Target) -> Option<&'static str> {
     let written = |field| {
         course
@@ -47,21 +47,13 @@ pub(super) fn told(course: &Course, target: Target) -> Option<&'static str> {
             high(superheat, usual_superheat),
             high(subcooling, usual_subcooling),
         ) {
-            (1, 1) => {
-                "much superheat with much subcooling: the coil starves, the liquid is held back"
-            }
-            (1, 0) => {
-                "much superheat with usual subcooling: the coil starves although liquid is there"
-            }
-            (1, _) => "much superheat with little subcooling: the coil starves, liquid is missing",
-            (-1, 1) => "little superheat with much subcooling: more is in than belongs in",
-            (-1, _) => {
-                "little superheat without more subcooling: too much comes through, or too \
-                        little air takes it up"
-            }
-            (0, 1) => "usual superheat with much subcooling: look at the condenser's side",
-            (_, -1) => "usual superheat with little subcooling: look at the condenser's side",
-            _ => "both signs are usual: look at what comes and goes, or at the air",
+            (1, 1) => "coach-signs-starved-held",
+            (1, 0) => "coach-signs-starved",
+            (1, _) => "coach-signs-starved-missing",
+            (-1, 1) => "coach-signs-overfull",
+            (-1, _) => "coach-signs-flooded",
+            (_, 0) => "coach-signs-usual",
+            _ => "coach-signs-condenser",
         },
     )
 }

@@ -4,6 +4,7 @@ use crate::fluid::refrigerant::Refrigerant;
 use crate::job::charging_chart::target_superheat;
 use crate::job::{Entry, JobSheet};
 use crate::marking::phrases::{as_written, level};
+use crate::text::Message;
 use crate::units::{GaugePressure, Temperature};
 use crate::words::{Dimension, Quantity, SheetField};
 
@@ -18,7 +19,7 @@ pub struct Slip {
     /// What the written figures give, K.
     pub gives: f64,
     /// The sum, with its figures, in the units in which they were written.
-    pub text: String,
+    pub text: Message,
 }
 
 /// The sums on a sheet that do not follow from its figures. One that is older than a figure it
@@ -41,13 +42,17 @@ fn superheat(sheet: &JobSheet, refrigerant: &Refrigerant) -> Option<Slip> {
         [SheetField::SuctionPressure, SheetField::SuctionLine],
     )?;
     let (_, dew) = refrigerant.saturation(GaugePressure::from_pascals(si(pressure)));
-    let told = format!(
-        "suction line {} less saturation {} at {}",
-        level(pipe.value),
-        as_written(temperature(dew.kelvin()), pipe.value),
-        level(pressure.value)
-    );
-    slip(SheetField::Superheat, sum, si(pipe) - dew.kelvin(), &told)
+    let gives = off_by(sum, si(pipe) - dew.kelvin())?;
+    let text = Message::new("coach-slip-superheat")
+        .with("pipe", level(pipe.value))
+        .with(
+            "saturation",
+            as_written(temperature(dew.kelvin()), pipe.value),
+        )
+        .with("pressure", level(pressure.value))
+        .with("gives", as_written(gives, sum.value))
+        .with("wrote", level(sum.value));
+    Some(Slip::new(SheetField::Superheat, gives, text))
 }
 
 fn subcooling(sheet: &JobSheet, refrigerant: &Refrigerant) -> Option<Slip> {
@@ -57,18 +62,17 @@ fn subcooling(sheet: &JobSheet, refrigerant: &Refrigerant) -> Option<Slip> {
         [SheetField::LiquidPressure, SheetField::LiquidLine],
     )?;
     let (bubble, _) = refrigerant.saturation(GaugePressure::from_pascals(si(pressure)));
-    let told = format!(
-        "saturation {} at {} less liquid line {}",
-        as_written(temperature(bubble.kelvin()), pipe.value),
-        level(pressure.value),
-        level(pipe.value)
-    );
-    slip(
-        SheetField::Subcooling,
-        sum,
-        bubble.kelvin() - si(pipe),
-        &told,
-    )
+    let gives = off_by(sum, bubble.kelvin() - si(pipe))?;
+    let text = Message::new("coach-slip-subcooling")
+        .with(
+            "saturation",
+            as_written(temperature(bubble.kelvin()), pipe.value),
+        )
+        .with("pressure", level(pressure.value))
+        .with("pipe", level(pipe.value))
+        .with("gives", as_written(gives, sum.value))
+        .with("wrote", level(sum.value));
+    Some(Slip::new(SheetField::Subcooling, gives, text))
 }
 
 fn target(sheet: &JobSheet) -> Option<Slip> {
@@ -78,13 +82,13 @@ fn target(sheet: &JobSheet) -> Option<Slip> {
         [SheetField::OutdoorAir, SheetField::ReturnWetBulb],
     )?;
     let [o, w] = [outdoor, wet_bulb].map(|entry| Temperature::from_kelvin(si(entry)));
-    let gives = target_superheat(o, w)?;
-    let told = format!(
-        "outdoor air {} and wet bulb {} in the chart",
-        level(outdoor.value),
-        level(wet_bulb.value)
-    );
-    slip(SheetField::TargetSuperheat, sum, gives.kelvins(), &told)
+    let gives = off_by(sum, target_superheat(o, w)?.kelvins())?;
+    let text = Message::new("coach-slip-target")
+        .with("outdoor", level(outdoor.value))
+        .with("bulb", level(wet_bulb.value))
+        .with("gives", as_written(gives, sum.value))
+        .with("wrote", level(sum.value));
+    Some(Slip::new(SheetField::TargetSuperheat, gives, text))
 }
 
 /// A sum and the figures it takes, where all are written and the sum is the newest.
@@ -99,17 +103,20 @@ fn figures(
     (sum.tick >= a.tick.max(b.tick)).then_some((sum, [a, b]))
 }
 
-fn slip(field: SheetField, sum: Entry, gives: f64, told: &str) -> Option<Slip> {
-    if (si(sum) - gives).abs() <= SLACK {
-        return None;
-    }
-    let given = Quantity {
+/// What the figures give, where the sum is off from that.
+fn off_by(sum: Entry, gives: f64) -> Option<Quantity> {
+    let is_off = (si(sum) - gives).abs() > SLACK;
+    is_off.then_some(Quantity {
         si: gives,
         dimension: Dimension::TemperatureDifference,
-    };
-    let (given, wrote) = (as_written(given, sum.value), level(sum.value));
-    let text = format!("{told} gives {given}; you wrote {wrote}");
-    Some(Slip { field, gives, text })
+    })
+}
+
+impl Slip {
+    const fn new(field: SheetField, gives: Quantity, text: Message) -> Self {
+        let gives = gives.si;
+        Self { field, gives, text }
+    }
 }
 
 fn si(entry: Entry) -> f64 {

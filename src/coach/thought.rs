@@ -3,11 +3,13 @@
 use super::stage::Subject;
 use super::text::{self, Said};
 use super::{Situation, Want, signs};
+use crate::job::TICKS_PER_SECOND;
 use crate::marking::phrases::{gauge_place, span, status};
 use crate::marking::{Course, Seen, holds};
 use crate::plant::Target;
+use crate::text::Message;
 use crate::units::Time;
-use crate::words::{Bound, Condition, Level, Milestone, Reading, SheetField, Shown};
+use crate::words::{Bound, Condition, Level, Milestone, Reading, Shown};
 
 /// How much is said.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
@@ -49,50 +51,16 @@ impl std::fmt::Debug for Teller<'_> {
 
 impl Teller<'_> {
     /// Tells a thought.
-    pub fn tell(&self, want: &Want, depth: Depth) -> String {
-        let said = self.said(want);
+    pub fn tell(&self, want: &Want, depth: Depth) -> Message {
+        let said = said(want);
         match depth {
-            Depth::Aim => said.aim.to_owned(),
-            Depth::Way => said.way.to_owned(),
-            Depth::Goal => sentence(&self.goal(want)),
+            Depth::Aim => Message::new(said.aim),
+            Depth::Way => Message::new(said.way),
+            Depth::Goal => Message::new("coach-asked").with("goal", self.goal(want)),
         }
     }
 
-    fn said(&self, want: &Want) -> Said {
-        match *want {
-            Want::Reach {
-                what,
-                after,
-                before,
-                ..
-            } => {
-                if after == Some(what) {
-                    text::AGAIN
-                } else if (what, after) == (Milestone::NitrogenOpened, Some(Milestone::PumpStarted))
-                {
-                    text::VACUUM_BROKEN
-                } else if (what, before)
-                    == (Milestone::CylinderOpened, Some(Milestone::NitrogenOpened))
-                {
-                    text::TRACE
-                } else {
-                    text::milestone(what)
-                }
-            }
-            Want::Hold { ref all, .. } => text::subject(Subject::of(all)),
-            Want::Guard { kind, .. } => text::guard(kind),
-            Want::End {
-                situation: Situation::NotRun,
-                ..
-            } => text::NOT_RUN,
-            Want::End { state, .. } => text::end(state),
-            Want::Sheet { field, .. } => text::blank(field),
-            Want::Diagnose { .. } => text::DIAGNOSIS,
-            Want::HandBack => text::HAND_BACK,
-        }
-    }
-
-    fn goal(&self, want: &Want) -> String {
+    fn goal(&self, want: &Want) -> Message {
         match want {
             Want::Reach {
                 what,
@@ -109,10 +77,10 @@ impl Teller<'_> {
             Want::Guard { kind, up_to } => {
                 let goal = text::guard_goal(*kind);
                 match up_to {
-                    Some(level) => {
-                        format!("{goal}; let pass: {}", self.level(*level))
-                    }
-                    None => goal.to_owned(),
+                    Some(level) => Message::new("coach-let-pass")
+                        .with("goal", goal)
+                        .with("limit", self.level(*level)),
+                    None => goal,
                 }
             }
             Want::End {
@@ -120,11 +88,10 @@ impl Teller<'_> {
                 must,
                 situation,
             } => {
-                let asked = format!("{} {}", text::state_name(*state), self.bound(*must));
+                let asked = vec![text::state_name(*state), self.bound(*must)];
+                let asked = Message::list(asked, " ");
                 match situation {
-                    Situation::NotRun => {
-                        format!("ten minutes of running without a stop, then {asked}")
-                    }
+                    Situation::NotRun => Message::new("coach-run-then").with("goal", asked),
                     Situation::Off => asked,
                 }
             }
@@ -133,24 +100,23 @@ impl Teller<'_> {
                 within,
                 is_written,
             } => {
-                let again = if *is_written {
-                    "; what stands there is further off"
-                } else {
-                    ""
-                };
+                let field = Message::verbatim(field.label());
                 let within = self.level(*within);
-                format!(
-                    "{} on the sheet, within {within} of what the instruments give then{again}",
-                    field.label()
-                )
+                if *is_written {
+                    Message::new("coach-on-sheet-off")
+                        .with("field", field)
+                        .with("within", within)
+                } else {
+                    Message::new("coach-on-sheet")
+                        .with("field", field)
+                        .with("within", within)
+                }
             }
             Want::Diagnose {
                 asks_place,
                 is_written,
             } => self.goal_of_diagnosis(*asks_place, *is_written),
-            Want::HandBack => {
-                "nothing that is asked for is left: hand over what is done".to_owned()
-            }
+            Want::HandBack => Message::new("coach-goal-hand-back"),
         }
     }
 
@@ -160,20 +126,25 @@ impl Teller<'_> {
         when: &[Condition],
         after: Option<Milestone>,
         before: Option<Milestone>,
-    ) -> String {
+    ) -> Message {
         let name = |milestone| text::goal(milestone, &|place| self.place(place));
         let mut told = name(what);
         if after == Some(what) {
-            told.push_str(", a second time");
+            told = Message::new("coach-twice").with("goal", told);
         } else if let Some(after) = after {
-            told = format!("{}, then {told}", name(after));
+            told = Message::new("coach-then")
+                .with("first", name(after))
+                .with("goal", told);
         }
         if let Some(before) = before {
-            told = format!("{told}, and only then {}", name(before));
+            told = Message::new("coach-only-then")
+                .with("goal", told)
+                .with("after", name(before));
         }
         if !when.is_empty() {
-            let asked: Vec<String> = when.iter().map(|c| self.asked(c)).collect();
-            told = format!("{told}; with {}", asked.join(", "));
+            told = Message::new("coach-with")
+                .with("goal", told)
+                .with("conditions", self.all_asked(when));
         }
         told
     }
@@ -184,55 +155,49 @@ impl Teller<'_> {
         lasting: Time,
         within: Option<Level>,
         so_far: u64,
-    ) -> String {
-        let asked: Vec<String> = all.iter().map(|c| self.asked(c)).collect();
-        let ticks =
-            |time: Time| (time.seconds() * crate::job::TICKS_PER_SECOND as f64).max(0.0) as u64;
-        let steady = within.map_or(String::new(), |level| {
-            format!(", moving by no more than {}", self.level(level))
-        });
+    ) -> Message {
         let now = self.now();
-        let missing: Vec<String> = all
+        let missing: Vec<Message> = all
             .iter()
             .filter(|condition| !holds(condition, &now))
             .map(|condition| self.found(condition, &now))
             .collect();
         let stands = if missing.is_empty() {
-            format!("so for {} now", span(so_far))
+            Message::new("coach-so-for").with("span", span(so_far))
         } else {
-            format!("now: {}", missing.join(", "))
+            Message::new("coach-not-so").with("found", Message::list(missing, ", "))
         };
-        format!(
-            "{}{steady}, for {}; {stands}",
-            asked.join(", "),
-            span(ticks(lasting))
-        )
+        let ticks = (lasting.seconds() * TICKS_PER_SECOND as f64).max(0.0) as u64;
+        match within {
+            Some(within) => Message::new("coach-hold-steady")
+                .with("conditions", self.all_asked(all))
+                .with("within", self.level(within))
+                .with("lasting", span(ticks))
+                .with("stands", stands),
+            None => Message::new("coach-hold")
+                .with("conditions", self.all_asked(all))
+                .with("lasting", span(ticks))
+                .with("stands", stands),
+        }
     }
 
-    fn goal_of_diagnosis(&self, asks_place: bool, is_written: bool) -> String {
-        let asked = match (is_written, asks_place) {
-            (false, false) => "the one fault that explains all signs",
-            (false, true) => "the one fault that explains all signs, and where it sits",
-            (true, false) => "what stands on the sheet does not explain all signs",
-            (true, true) => "what stands on the sheet does not explain all signs, or not where",
-        };
-        match signs::told(self.course, self.target) {
-            Some(signs) => format!("{asked}; you have {signs}"),
-            None => format!(
-                "{asked}; {}, {} and {} belong to the signs",
-                SheetField::Superheat.label(),
-                SheetField::TargetSuperheat.label(),
-                SheetField::Subcooling.label()
-            ),
+    fn goal_of_diagnosis(&self, asks_place: bool, is_written: bool) -> Message {
+        let signs = signs::told(self.course, self.target).unwrap_or("coach-signs-missing");
+        let signs = Message::new(signs);
+        match (is_written, asks_place) {
+            (false, false) => Message::new("coach-one-fault").with("signs", signs),
+            (false, true) => Message::new("coach-one-fault-placed").with("signs", signs),
+            (true, false) => Message::new("coach-other-fault").with("signs", signs),
+            (true, true) => Message::new("coach-other-fault-placed").with("signs", signs),
         }
     }
 
     /// What a joint or spot may be called: while there is no diagnosis its name would give one.
-    fn place(&self, label: &str) -> String {
+    fn place(&self, label: &str) -> Message {
         if self.course.diagnosis.is_some() {
-            format!("the {label}")
+            Message::verbatim(format!("the {label}"))
         } else {
-            "a joint".to_owned()
+            Message::new("coach-a-joint")
         }
     }
 
@@ -242,53 +207,87 @@ impl Teller<'_> {
         last.map_or(Seen::nothing(), |moment| moment.seen)
     }
 
-    fn asked(&self, condition: &Condition) -> String {
+    fn all_asked(&self, conditions: &[Condition]) -> Message {
+        Message::list(conditions.iter().map(|c| self.asked(c)).collect(), ", ")
+    }
+
+    fn asked(&self, condition: &Condition) -> Message {
         match *condition {
             Condition::Shows(reading, bound) => {
-                format!("{} {}", self.reading(reading), self.bound(bound))
+                Message::list(vec![self.reading(reading), self.bound(bound)], " ")
             }
-            Condition::Is(s) => status(s, true).to_owned(),
-            Condition::IsNot(s) => status(s, false).to_owned(),
-            Condition::GaugeAt(place) => gauge_place(place).to_owned(),
+            Condition::Is(s) => Message::verbatim(status(s, true)),
+            Condition::IsNot(s) => Message::verbatim(status(s, false)),
+            Condition::GaugeAt(place) => Message::verbatim(gauge_place(place)),
         }
     }
 
-    fn found(&self, condition: &Condition, now: &Seen) -> String {
+    fn found(&self, condition: &Condition, now: &Seen) -> Message {
         match *condition {
             Condition::Shows(reading, _) => {
                 let shown = match now.shown(reading) {
                     Shown::Value(quantity) => self.level(quantity.inch_pound()),
-                    other => other.to_string(),
+                    other => Message::verbatim(other.to_string()),
                 };
-                format!("{} {shown}", self.reading(reading))
+                Message::list(vec![self.reading(reading), shown], " ")
             }
-            Condition::Is(s) | Condition::IsNot(s) => status(s, now.is(s)).to_owned(),
-            Condition::GaugeAt(_) => gauge_place(now.gauge()).to_owned(),
+            Condition::Is(s) | Condition::IsNot(s) => Message::verbatim(status(s, now.is(s))),
+            Condition::GaugeAt(_) => Message::verbatim(gauge_place(now.gauge())),
         }
     }
 
-    fn reading(&self, reading: Reading) -> String {
+    fn reading(&self, reading: Reading) -> Message {
         match reading {
-            Reading::Bubbles(spot) => format!("bubbles at {}", self.place(spot.label())),
-            other => other.to_string(),
+            Reading::Bubbles(spot) => {
+                Message::new("coach-bubbles").with("place", self.place(spot.label()))
+            }
+            other => Message::verbatim(other.to_string()),
         }
     }
 
-    fn bound(&self, bound: Bound) -> String {
-        let level = |level| self.level(level);
+    fn bound(&self, bound: Bound) -> Message {
         match bound {
-            Bound::Below(l) => format!("below {}", level(l)),
-            Bound::Above(l) => format!("above {}", level(l)),
-            Bound::Between(low, high) => format!("between {} and {}", level(low), level(high)),
+            Bound::Below(l) => Message::new("coach-below").with("level", self.level(l)),
+            Bound::Above(l) => Message::new("coach-above").with("level", self.level(l)),
+            Bound::Between(low, high) => Message::new("coach-between")
+                .with("low", self.level(low))
+                .with("high", self.level(high)),
         }
     }
 
-    fn level(&self, level: Level) -> String {
-        (self.level)(level)
+    fn level(&self, level: Level) -> Message {
+        Message::verbatim((self.level)(level))
     }
 }
 
-/// A goal as a sentence.
-fn sentence(goal: &str) -> String {
-    format!("Asked for here: {goal}.")
+fn said(want: &Want) -> Said {
+    match *want {
+        Want::Reach {
+            what,
+            after,
+            before,
+            ..
+        } => {
+            if after == Some(what) {
+                text::AGAIN
+            } else if (what, after) == (Milestone::NitrogenOpened, Some(Milestone::PumpStarted)) {
+                text::VACUUM_BROKEN
+            } else if (what, before) == (Milestone::CylinderOpened, Some(Milestone::NitrogenOpened))
+            {
+                text::TRACE
+            } else {
+                text::milestone(what)
+            }
+        }
+        Want::Hold { ref all, .. } => text::subject(Subject::of(all)),
+        Want::Guard { kind, .. } => text::guard(kind),
+        Want::End {
+            situation: Situation::NotRun,
+            ..
+        } => text::NOT_RUN,
+        Want::End { state, .. } => text::end(state),
+        Want::Sheet { field, .. } => text::blank(field),
+        Want::Diagnose { .. } => text::DIAGNOSIS,
+        Want::HandBack => text::HAND_BACK,
+    }
 }

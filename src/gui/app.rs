@@ -11,6 +11,7 @@ use super::view::Reads;
 use crate::job::Job;
 use crate::marking::Report;
 use crate::scenario::Scenario;
+use crate::text::Language;
 use crate::words::Action;
 use eframe::egui::{Context, Frame, Margin, Panel, Ui};
 
@@ -170,9 +171,15 @@ impl App {
             .inner_margin(Margin::symmetric(8, 4));
         Panel::top("bar").frame(frame).show(ui, |ui| {
             ui.horizontal_wrapped(|ui| {
-                ui.toggle_value(&mut self.choosing, "Settings");
+                for each in Language::ALL {
+                    let name = each.own_name();
+                    ui.selectable_value(&mut self.settings.language, each, name);
+                }
+                let language = self.settings.language;
                 ui.separator();
-                ui.weak("Practice only: local codes and licensed practice decide.");
+                ui.toggle_value(&mut self.choosing, language.say("settings-settings"));
+                ui.separator();
+                ui.weak(language.say("window-practice-only"));
             });
             if self.choosing {
                 ui.separator();

@@ -9,7 +9,8 @@ use crate::coach::{Depth, Happening, Price, Teller, Want, happenings, lost, next
 use crate::job::{Job, TICKS_PER_SECOND};
 use crate::marking::{CourseRecorder, phrases};
 use crate::scenario::{Costs, Scenario};
-use crate::units::Time;
+use crate::text::Message;
+use crate::units::{Mass, Time};
 use crate::words::Level;
 use eframe::egui::{CollapsingHeader, Frame, Margin, Panel, RichText, ScrollArea, Ui};
 
@@ -27,7 +28,7 @@ const IN_SIGHT: usize = 2;
 pub struct Coach {
     want: Want,
     /// The thought of now at each depth.
-    thought: [String; 3],
+    thought: [Message; 3],
     /// How much of it has been asked for.
     shown: Option<Depth>,
     /// The moments of the course, and the tick, at which it last looked.
@@ -37,8 +38,8 @@ pub struct Coach {
     said_at: u64,
     happened: Vec<Happening>,
     /// What can no longer be met, in the words of the rubric.
-    gone: Vec<String>,
-    slips: Vec<String>,
+    gone: Vec<Message>,
+    slips: Vec<Message>,
     lost: f64,
     costs: Costs,
 }
@@ -48,7 +49,7 @@ impl Coach {
     pub fn of(scenario: &Scenario) -> Self {
         Self {
             want: Want::HandBack,
-            thought: Default::default(),
+            thought: [const { Message::new("coach-ask") }; 3],
             shown: None,
             looked: None,
             was_tried: false,
@@ -96,11 +97,11 @@ impl Coach {
         self.lost = lost(&self.happened, rubric, spent, &self.costs);
         self.gone = passed(course, rubric, job)
             .into_iter()
-            .map(|gone| format!("{} ({})", rubric[gone.criterion].text, gone.points))
+            .map(|gone| Message::of_scenario(rubric[gone.criterion].text.clone()))
             .collect();
         self.slips = slips(job.sheet(), refrigerant)
             .into_iter()
-            .map(|slip| format!("{}: {}", slip.field.label(), slip.text))
+            .map(|slip| slip.text)
             .collect();
     }
 
@@ -138,8 +139,8 @@ pub fn coach_ui(ui: &mut Ui, view: &View, coach: &mut Coach, height: f32) {
         .show(ui, |ui| {
             ui.set_width(ui.available_width());
             thought_ui(ui, view, coach);
-            sheet_ui(ui, coach);
-            happened_ui(ui, coach);
+            slips_ui(ui, view, coach);
+            happened_ui(ui, view, coach);
         });
 }
 
@@ -147,77 +148,85 @@ fn thought_ui(ui: &mut Ui, view: &View, coach: &mut Coach) {
     let depths = [Depth::Aim, Depth::Way, Depth::Goal];
     if let Some(shown) = coach.shown {
         let told = depths.iter().zip(&coach.thought);
-        for (_, text) in told.filter(|(depth, _)| **depth <= shown) {
-            ui.label(text);
+        for (_, thought) in told.filter(|(depth, _)| **depth <= shown) {
+            ui.label(view.tell(thought));
         }
     }
     let (word, hint) = match coach.shown {
-        None => ("Ask for a thought", "one question"),
-        Some(Depth::Aim) => ("What would tell?", "the principle, and the instrument"),
-        Some(Depth::Way) => ("What is asked?", "the value that is to be reached"),
+        None => ("coach-ask", "coach-ask-hint"),
+        Some(Depth::Aim) => ("coach-tell", "coach-tell-hint"),
+        Some(Depth::Way) => ("coach-reach", "coach-reach-hint"),
         Some(Depth::Goal) => return,
     };
+    // Help comes after a try, not before it.
     let may = coach.shown.is_none() || coach.was_tried;
     ui.add_enabled_ui(may, |ui| {
-        let button = ui.button(word).on_hover_text(hint);
-        let button = button.on_disabled_hover_text("try something first");
+        let button = ui.button(view.say(word)).on_hover_text(view.say(hint));
+        let button = button.on_disabled_hover_text(view.say("coach-try-first"));
         if button.clicked() {
             coach.say_more(view.now());
         }
     });
 }
 
-fn sheet_ui(ui: &mut Ui, coach: &Coach) {
+fn slips_ui(ui: &mut Ui, view: &View, coach: &Coach) {
     let warn = Palette::of(ui).warn;
     for slip in &coach.slips {
-        ui.label(RichText::new(slip).color(warn));
+        ui.label(RichText::new(view.tell(slip)).color(warn));
     }
 }
 
 /// What happened, the newest first, and what it all costs.
-fn happened_ui(ui: &mut Ui, coach: &Coach) {
+fn happened_ui(ui: &mut Ui, view: &View, coach: &Coach) {
     let newest_first: Vec<&Happening> = coach.happened.iter().rev().collect();
     let (in_sight, rest) = newest_first.split_at(newest_first.len().min(IN_SIGHT));
     for happening in in_sight {
-        happening_ui(ui, happening, &coach.costs);
+        happening_ui(ui, view, happening, &coach.costs);
     }
     if coach.lost > 0.0 {
-        let total = money(&coach.costs, coach.lost);
-        ui.label(RichText::new(format!("Lost so far: {total}")).strong());
+        let amount = money(&coach.costs, coach.lost);
+        let total = Message::new("coach-lost-so-far").with("amount", amount);
+        ui.label(RichText::new(view.tell(&total)).strong());
     }
     if !rest.is_empty() {
-        CollapsingHeader::new(format!("Before that ({})", rest.len())).show(ui, |ui| {
+        let title = Message::new("coach-before-that").with("count", rest.len());
+        let folded = CollapsingHeader::new(view.tell(&title)).id_salt("before that");
+        folded.show(ui, |ui| {
             for happening in rest {
-                happening_ui(ui, happening, &coach.costs);
+                happening_ui(ui, view, happening, &coach.costs);
             }
         });
     }
     if !coach.gone.is_empty() {
-        CollapsingHeader::new(format!("Too late for ({})", coach.gone.len())).show(ui, |ui| {
+        let title = Message::new("coach-too-late").with("count", coach.gone.len());
+        let folded = CollapsingHeader::new(view.tell(&title)).id_salt("too late");
+        folded.show(ui, |ui| {
             for gone in &coach.gone {
-                ui.label(gone);
+                ui.label(view.tell(gone));
             }
         });
     }
 }
 
-fn happening_ui(ui: &mut Ui, happening: &Happening, costs: &Costs) {
+fn happening_ui(ui: &mut Ui, view: &View, happening: &Happening, costs: &Costs) {
     let at = time_text(happening.tick as f64 / TICKS_PER_SECOND as f64);
-    ui.label(format!("{at}  {}", happening.text));
-    let price = match happening.price {
-        Price::Lost(0.0) => String::new(),
-        Price::Lost(amount) => format!("{}. ", money(costs, amount)),
-        Price::Risked(amount) => format!("At risk: {}. ", money(costs, amount)),
-        Price::Priceless => String::new(),
-    };
-    let warms = happening
-        .carbon_dioxide
-        .map(|mass| mass.kilograms())
-        .filter(|kilograms| *kilograms >= 1.0)
-        .map_or(String::new(), |kilograms| {
-            format!(" It warms like {kilograms:.0} kg of CO₂.")
-        });
-    ui.weak(format!("{price}{}{warms}", happening.why));
+    ui.label(format!("{at}  {}", view.tell(&happening.text)));
+    let mut told = Vec::new();
+    match happening.price {
+        Price::Lost(amount) if amount > 0.0 => told.push(format!("{}.", money(costs, amount))),
+        Price::Risked(amount) => {
+            let risk = Message::new("coach-at-risk").with("amount", money(costs, amount));
+            told.push(view.tell(&risk));
+        }
+        Price::Lost(_) | Price::Priceless => {}
+    }
+    told.push(view.tell(&happening.why));
+    let kilograms = happening.carbon_dioxide.map_or(0.0, Mass::kilograms);
+    if kilograms >= 1.0 {
+        let warms = Message::new("coach-warms").with("kilograms", format!("{kilograms:.0}"));
+        told.push(view.tell(&warms));
+    }
+    ui.weak(told.join(" "));
 }
 
 /// An amount of money: to the cent while it is small.

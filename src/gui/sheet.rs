@@ -3,6 +3,7 @@
 use super::view::View;
 use super::widgets::choice;
 use crate::plant::{FaultKind, Spot};
+use crate::text::Message;
 use crate::words::{Action, Diagnosis, SheetField};
 use eframe::egui::{Frame, Grid, Margin, Panel, RichText, ScrollArea, TextEdit, Ui};
 use std::collections::BTreeMap;
@@ -21,7 +22,7 @@ pub struct SheetDraft {
 pub fn sheet_ui(ui: &mut Ui, view: &View, draft: &mut SheetDraft, actions: &mut Vec<Action>) {
     Panel::bottom("hand back")
         .frame(Frame::NONE.inner_margin(Margin::symmetric(0, 6)))
-        .show(ui, |ui| hand_back(ui, draft, actions));
+        .show(ui, |ui| hand_back(ui, view, draft, actions));
     ScrollArea::vertical().id_salt("sheet").show(ui, |ui| {
         complaint(ui, view);
         ui.separator();
@@ -66,7 +67,7 @@ fn blank(
             });
             text.clear();
         } else {
-            ui.weak("a number, please");
+            ui.weak(view.say("sheet-number-please"));
             return;
         }
     }
@@ -83,19 +84,31 @@ fn number(text: &str) -> Option<f64> {
 }
 
 fn diagnosis(ui: &mut Ui, view: &View, draft: &mut SheetDraft, actions: &mut Vec<Action>) {
-    ui.label(RichText::new("Diagnosis").strong());
+    ui.label(RichText::new(view.say("sheet-diagnosis")).strong());
     let kinds = std::iter::once(None).chain(FaultKind::ALL.map(Some));
     let now = draft.thought.map(|thought| thought.fault);
-    if let Some(fault) = choice(ui, "what is wrong", now, kinds, fault_label) {
+    if let Some(fault) = choice(
+        ui,
+        &view.say("sheet-what-is-wrong"),
+        now,
+        kinds,
+        fault_label,
+    ) {
         draft.thought = Some(Diagnosis { fault, at: None });
     }
     if let Some(thought) = &mut draft.thought {
         if thought.fault == Some(FaultKind::Leak)
-            && let Some(at) = choice(ui, "where", thought.at, Spot::ALL, Spot::label)
+            && let Some(at) = choice(
+                ui,
+                &view.say("sheet-where"),
+                thought.at,
+                Spot::ALL,
+                Spot::label,
+            )
         {
             thought.at = Some(at);
         }
-        if ui.button("Write the diagnosis").clicked() {
+        if ui.button(view.say("sheet-write-diagnosis")).clicked() {
             actions.push(Action::Diagnose(*thought));
         }
     }
@@ -103,22 +116,23 @@ fn diagnosis(ui: &mut Ui, view: &View, draft: &mut SheetDraft, actions: &mut Vec
         let at = stands
             .at
             .map_or(String::new(), |spot| format!(", {}", spot.label()));
-        ui.label(format!("On the sheet: {}{at}", fault_label(stands.fault)));
+        let diagnosis = format!("{}{at}", fault_label(stands.fault));
+        ui.label(view.tell(&Message::new("sheet-on-the-sheet").with("diagnosis", diagnosis)));
     }
 }
 
-fn hand_back(ui: &mut Ui, draft: &mut SheetDraft, actions: &mut Vec<Action>) {
+fn hand_back(ui: &mut Ui, view: &View, draft: &mut SheetDraft, actions: &mut Vec<Action>) {
     if !draft.handing_back {
-        draft.handing_back = ui.button("Hand the job back").clicked();
+        draft.handing_back = ui.button(view.say("sheet-hand-back")).clicked();
         return;
     }
-    ui.label("The job is then over and is marked as it stands.");
+    ui.label(view.say("sheet-hand-back-warning"));
     ui.horizontal(|ui| {
-        if ui.button("Hand back now").clicked() {
+        if ui.button(view.say("sheet-hand-back-now")).clicked() {
             actions.push(Action::HandBack);
             draft.handing_back = false;
         }
-        if ui.button("Work on").clicked() {
+        if ui.button(view.say("sheet-work-on")).clicked() {
             draft.handing_back = false;
         }
     });

@@ -8,6 +8,7 @@ use crate::fluid::refrigerant::Refrigerant;
 use crate::job::{Coat, Job, JobSheet, TICKS_PER_SECOND};
 use crate::kit::{Hose, HoseState, ThermometerPlace};
 use crate::plant::{Arrow, FlareSize, Joint, Line, Made, Spot, ThermostatCall};
+use crate::text::{Language, Message};
 use crate::words::{GaugePlace, Reading, Shown};
 
 /// A job as the person at the unit sees it.
@@ -16,13 +17,15 @@ pub struct View<'a> {
     job: &'a Job,
     /// What is known before the first look: the customer, the nameplate.
     pub scene: &'a Scene,
-    /// How the person reads: the units and the gauges' scale.
+    /// How the person reads: language, units, the gauges' scale.
     pub reads: Reads,
 }
 
-/// How the person chose to read the instruments.
+/// How the person chose to read.
 #[derive(Debug, Clone, Copy)]
 pub struct Reads {
+    /// The language.
+    pub language: Language,
     /// The units of measure.
     pub system: System,
     /// The refrigerant whose saturation scale is on the gauges; `None`: no scale.
@@ -33,6 +36,7 @@ impl Reads {
     /// As the settings say.
     pub fn chosen(settings: &Settings) -> Self {
         Self {
+            language: settings.language,
             system: settings.units,
             scale: settings.gauge_scale.map(|scale| scale.0),
         }
@@ -69,6 +73,16 @@ impl<'a> View<'a> {
     /// The units of measure chosen.
     pub const fn system(&self) -> System {
         self.reads.system
+    }
+
+    /// The text of a key, in the language chosen.
+    pub fn say(&self, key: &str) -> String {
+        self.reads.language.say(key)
+    }
+
+    /// A message in the language chosen.
+    pub fn tell(&self, message: &Message) -> String {
+        message.in_language(self.reads.language)
     }
 
     /// The ticks since the start.

@@ -1,35 +1,32 @@
 //! Of what happened: why it matters.
 
+use crate::text::Message;
 use crate::words::FindingKind;
 
 /// What follows from a finding.
-pub(in crate::coach) const fn consequence(kind: FindingKind) -> &'static str {
-    match kind {
-        FindingKind::Released => "It is gone into the air and must be bought again.",
-        FindingKind::AirDrawnIn => {
-            "Air brings water and does not condense: it takes another evacuation."
-        }
-        FindingKind::OpenedUnderPressure => "Liquid sprays and burns cold; what is behind is lost.",
-        FindingKind::StoodOpen => "Oil and drier drink from the air all the while.",
-        FindingKind::RanInVacuum => "Air comes in through the least leak, and the motor runs hot.",
-        FindingKind::RanWithoutOilReturn => "Oil that does not come back is missing at a bearing.",
-        FindingKind::EnergisedInDeepVacuum => "Current jumps where no gas insulates.",
-        FindingKind::LiquidToCompressor => "Liquid does not compress: it breaks valves and rods.",
-        FindingKind::OverNameplate => "A coil that was stretched may burst, today or in a year.",
-        FindingKind::NoRegulator => "A full cylinder bursts what it is connected to.",
-        FindingKind::HighPressureTrip => {
-            "The switch has saved the compressor. It was not meant to."
-        }
-        FindingKind::MicronGaugeOverPressured => "A sensor made for a vacuum bears no pressure.",
-        FindingKind::PumpUnderPressure => "Its oil is blown out and must be changed.",
-        FindingKind::PumpedAway => "What the pump takes goes into the air, through its oil.",
-        FindingKind::WorkedLive => "Somebody else can switch it on. A life has no price.",
-        FindingKind::Unprotected => "A splash of liquid costs an eye. That has no price.",
-        FindingKind::OverTightened => "A split flare is cut off and made again.",
-        FindingKind::JointLeftLoose => "It will weep, and you will be called back.",
-        FindingKind::CapLeftOff => "The cap is the seal: without it you will be called back.",
-        FindingKind::KitLeftOn => "You will have to come back for it.",
-        FindingKind::ValveLeftShut => "It throttles the circuit: you will be called back.",
-        FindingKind::DrierBackwards => "Against the flow it sheds its filling: it comes out again.",
-    }
+pub(in crate::coach) const fn consequence(kind: FindingKind) -> Message {
+    Message::new(match kind {
+        FindingKind::Released => "coach-why-released",
+        FindingKind::AirDrawnIn => "coach-why-air-drawn-in",
+        FindingKind::OpenedUnderPressure => "coach-why-opened-under-pressure",
+        FindingKind::StoodOpen => "coach-why-stood-open",
+        FindingKind::RanInVacuum => "coach-why-ran-in-vacuum",
+        FindingKind::RanWithoutOilReturn => "coach-why-ran-without-oil-return",
+        FindingKind::EnergisedInDeepVacuum => "coach-why-energised-in-deep-vacuum",
+        FindingKind::LiquidToCompressor => "coach-why-liquid-to-compressor",
+        FindingKind::OverNameplate => "coach-why-over-nameplate",
+        FindingKind::NoRegulator => "coach-why-no-regulator",
+        FindingKind::HighPressureTrip => "coach-why-high-pressure-trip",
+        FindingKind::MicronGaugeOverPressured => "coach-why-micron-gauge-over-pressured",
+        FindingKind::PumpUnderPressure => "coach-why-pump-under-pressure",
+        FindingKind::PumpedAway => "coach-why-pumped-away",
+        FindingKind::WorkedLive => "coach-why-worked-live",
+        FindingKind::Unprotected => "coach-why-unprotected",
+        FindingKind::OverTightened => "coach-why-over-tightened",
+        FindingKind::JointLeftLoose => "coach-why-joint-left-loose",
+        FindingKind::CapLeftOff => "coach-why-cap-left-off",
+        FindingKind::KitLeftOn => "coach-why-kit-left-on",
+        FindingKind::ValveLeftShut => "coach-why-valve-left-shut",
+        FindingKind::DrierBackwards => "coach-why-drier-backwards",
+    })
 }

@@ -22,3 +22,9 @@ pub(super) struct Said {
     pub aim: &'static str,
     pub way: &'static str,
 }
+
+impl Said {
+    const fn new(aim: &'static str, way: &'static str) -> Self {
+        Self { aim, way }
+    }
+}

@@ -39,7 +39,7 @@ impl Practise {
                     ui.selectable_value(&mut self.side, side, name);
                 }
                 if self.coach.is_some() {
-                    ui.selectable_value(&mut self.side, Side::Coach, "Coach");
+                    ui.selectable_value(&mut self.side, Side::Coach, view.say("coach-coach"));
                 }
             });
             ui.separator();

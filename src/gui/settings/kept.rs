@@ -3,6 +3,7 @@
 
 use super::Settings;
 use crate::scenario::{Diagnostic, Document};
+use crate::text::Message;
 use std::fs;
 use std::io::{self, ErrorKind};
 use std::path::{Path, PathBuf};
@@ -16,7 +17,7 @@ pub struct Keeper {
     file: Option<PathBuf>,
     kept: Settings,
     /// What is wrong with the file, to be shown.
-    pub trouble: Option<String>,
+    pub trouble: Option<Message>,
 }
 
 impl Keeper {
@@ -63,24 +64,28 @@ impl Keeper {
             return;
         };
         self.trouble = write(file, &settings).err().map(|error| {
-            let file = file.display();
-            format!("the settings cannot be kept in {file}: {error}")
+            Message::new("settings-not-kept")
+                .with("file", file.display().to_string())
+                .with("error", error.to_string())
         });
     }
 }
 
 /// The settings in a file; `None` where there is no file.
-fn read(file: &Path) -> Result<Option<Settings>, String> {
+fn read(file: &Path) -> Result<Option<Settings>, Message> {
     let shown = file.display().to_string();
     let bytes = match fs::read(file) {
         Ok(bytes) => bytes,
         Err(error) if error.kind() == ErrorKind::NotFound => return Ok(None),
-        Err(error) => return Err(format!("the settings cannot be read from {shown}: {error}")),
+        Err(error) => {
+            return Err(Message::new("settings-not-read")
+                .with("file", shown)
+                .with("error", error.to_string()));
+        }
     };
     parse(&shown, &bytes).map(Some).map_err(|wrong| {
         let wrong: Vec<String> = wrong.iter().map(ToString::to_string).collect();
-        let wrong = wrong.join("\n");
-        format!("{wrong}\nThe usual settings are in force. The file stays until you change one.")
+        Message::new("settings-wrong").with("wrong", wrong.join("\n"))
     })
 }
 
@@ -160,14 +165,14 @@ mod tests {
         let folder = folder("bad");
         fs::create_dir_all(&folder).expect("a passing folder");
         let file = folder.join(NAME);
-        let bad = "(version: 1, units: Metrik, gauge_scale: Some(\"R-22\"),\n colours: Light, \
+        let bad = "(version: 1, language: English, units: Metrik, gauge_scale: Some(\"R-22\"),\n colours: Light, \
                    text: 110)";
         fs::write(&file, bad).expect("a passing file");
         let mut keeper = Keeper::in_folder(&folder);
         assert_eq!(keeper.kept(), Settings::default());
-        let told = keeper.trouble.clone().expect("it is told");
+        let told = keeper.trouble.clone().expect("it is told").to_string();
         assert!(
-            told.contains(":1:21: error:") && told.contains("Metrik"),
+            told.contains(":1:40: error:") && told.contains("Metrik"),
             "{told}"
         );
         assert!(
@@ -189,7 +194,7 @@ mod tests {
             let told: Vec<String> = wrong.iter().map(ToString::to_string).collect();
             told.join("\n")
         };
-        let rest = "units: Metric, colours: Dark, text: 100";
+        let rest = "language: Spanish, units: Metric, colours: Dark, text: 100";
         let later = told(&format!("(version: 2, gauge_scale: None, {rest})"));
         assert!(
             later.contains("version 2 of this format is not known"),
@@ -214,7 +219,7 @@ mod tests {
         fs::write(&folder, "a file where the folder should be").expect("a passing file");
         let mut keeper = Keeper::in_folder(&folder);
         keeper.keep(chosen());
-        let told = keeper.trouble.clone().expect("it is told");
+        let told = keeper.trouble.clone().expect("it is told").to_string();
         assert!(told.contains("cannot be"), "{told}");
         assert_eq!(keeper.kept(), chosen());
         fs::remove_file(&folder).expect("it was made here");

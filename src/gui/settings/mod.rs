@@ -1,4 +1,4 @@
-//! What a person chose once and finds again: units, gauge scale, colours, size of text.
+//! What a person chose once and finds again: language, units, gauge scale, colours, size of text.
 
 mod kept;
 mod panel;
@@ -9,6 +9,7 @@ pub use panel::settings_ui;
 use super::system::System;
 use super::theme::Colours;
 use crate::fluid::refrigerant::Refrigerant;
+use crate::text::Language;
 use serde::{Deserialize, Serialize};
 
 /// What a person chose.
@@ -17,6 +18,8 @@ use serde::{Deserialize, Serialize};
 pub struct Settings {
     /// The version of this format: 1.
     version: u32,
+    /// The language.
+    pub language: Language,
     /// The units of measure.
     pub units: System,
     /// The refrigerant whose saturation scale is on the gauges; without it, none is.
@@ -31,6 +34,7 @@ impl Default for Settings {
     fn default() -> Self {
         Self {
             version: 1,
+            language: Language::default(),
             units: System::default(),
             gauge_scale: Refrigerant::names()
                 .first()

@@ -9,29 +9,30 @@ use eframe::egui::{Grid, RichText, Ui};
 
 /// Shows the settings to choose from, and what is wrong with where they are kept.
 pub fn settings_ui(ui: &mut Ui, settings: &mut Settings, keeper: &Keeper) {
+    let language = settings.language;
     Grid::new("settings").num_columns(2).show(ui, |ui| {
-        ui.label("Units");
+        ui.label(language.say("settings-units"));
         ui.horizontal_wrapped(|ui| {
             for (system, name) in [(System::InchPound, "psig, °F"), (System::Metric, "kPa, °C")] {
                 ui.selectable_value(&mut settings.units, system, name);
             }
         });
         ui.end_row();
-        ui.label("Gauges");
+        ui.label(language.say("settings-gauges"));
         scale_ui(ui, settings);
         ui.end_row();
-        ui.label("Colours");
+        ui.label(language.say("settings-colours"));
         ui.horizontal_wrapped(|ui| {
             for (colours, name) in [
-                (Colours::Light, "light"),
-                (Colours::Dark, "dark"),
-                (Colours::Projector, "projector"),
+                (Colours::Light, "settings-light"),
+                (Colours::Dark, "settings-dark"),
+                (Colours::Projector, "settings-projector"),
             ] {
-                ui.selectable_value(&mut settings.colours, colours, name);
+                ui.selectable_value(&mut settings.colours, colours, language.say(name));
             }
         });
         ui.end_row();
-        ui.label("Text");
+        ui.label(language.say("settings-text"));
         ui.horizontal_wrapped(|ui| {
             for size in TextSize::ALL {
                 let name = format!("{} %", size.percent());
@@ -41,15 +42,22 @@ pub fn settings_ui(ui: &mut Ui, settings: &mut Settings, keeper: &Keeper) {
         ui.end_row();
     });
     if let Some(trouble) = &keeper.trouble {
-        ui.label(RichText::new(trouble).color(ui.visuals().warn_fg_color));
+        ui.label(RichText::new(trouble.in_language(language)).color(ui.visuals().warn_fg_color));
     }
 }
 
 fn scale_ui(ui: &mut Ui, settings: &mut Settings) {
-    const NONE: &str = "no saturation scale";
-    let now = settings.gauge_scale.map_or(NONE, |scale| scale.0.name());
-    let names = std::iter::once(NONE).chain(Refrigerant::names().iter().copied());
-    if let Some(name) = choice(ui, "gauge scale", Some(now), names, |name| name) {
-        settings.gauge_scale = Refrigerant::named(name).map(Scale);
+    let language = settings.language;
+    let now = settings.gauge_scale;
+    let all = Refrigerant::names().iter();
+    let all = all.filter_map(|name| Refrigerant::named(name).map(Scale));
+    let label = language.say("window-gauge-scale");
+    let name = |scale: Option<Scale>| match scale {
+        Some(scale) => scale.0.name().to_owned(),
+        None => language.say("settings-no-scale"),
+    };
+    let all = std::iter::once(None).chain(all.map(Some));
+    if let Some(scale) = choice(ui, &label, Some(now), all, name) {
+        settings.gauge_scale = scale;
     }
 }
