@@ -10,6 +10,7 @@ use coldbench::job::{Door, Job, Refusal, TICKS_PER_SECOND};
 use coldbench::marking::{Course, CourseRecorder, phrases};
 use coldbench::plant::{Joint, Line, ThermostatCall};
 use coldbench::scenario::{Costs, Criterion, Rule, Scenario, shipped_names};
+use coldbench::text::Language;
 use coldbench::units::Time;
 use coldbench::words::{
     Action, Finding, FindingKind, Hose, HoseEnd, Level, Milestone, SheetField, ThermometerPlace,
@@ -54,7 +55,15 @@ impl Coached {
             target: self.scenario.unit.nameplate.target,
             level: &phrases::level,
         };
-        let told = [Depth::Aim, Depth::Way, Depth::Goal].map(|depth| teller.tell(&want, depth));
+        let told = [Depth::Aim, Depth::Way, Depth::Goal].map(|depth| {
+            let told = teller.tell(&want, depth);
+            let spanish = told.in_language(Language::Spanish);
+            assert!(
+                spanish.len() > 20 && spanish != told.to_string(),
+                "{spanish}"
+            );
+            told.to_string()
+        });
         self.thoughts.push((want, told));
     }
 
@@ -381,9 +390,9 @@ fn a_sum_that_does_not_follow_from_its_figures_is_worked_out() {
     assert_eq!(fields, [SheetField::Superheat, SheetField::TargetSuperheat]);
     let superheat = found[0].gives * 1.8;
     assert!((superheat - 16.0).abs() < 0.5, "{superheat} °F");
-    let text = &found[0].text;
+    let text = found[0].text.to_string();
     assert!(
-        text.starts_with("suction line 58.0 °F less saturation 4"),
+        text.starts_with("Superheat: suction line 58.0 °F less saturation 4"),
         "{text}"
     );
     assert!(
