@@ -2,7 +2,7 @@
 //!
 //! `cargo bench --no-default-features --bench tick`.
 
-use coldbench::attempt::{Recorder, replay};
+use coldbench::attempt::{Opening, Recorder, replay};
 use coldbench::fluid::refrigerant::Refrigerant;
 use coldbench::job::{Door, Job, Overrides, TICKS_PER_SECOND, settle};
 use coldbench::plant::{Air, Conditions, Plant, Unit};
@@ -114,7 +114,8 @@ fn replay_of_an_hour(bencher: Bencher) {
     let path = std::env::temp_dir().join(format!("coldbench-hour-{}.attempt", std::process::id()));
     let scenario = drier();
     let source = "scenarios/clogged_drier.ron";
-    let mut recorder = Recorder::create(&path, &scenario, source, "").expect("it can be written");
+    let opening = Opening::practice(source, "");
+    let mut recorder = Recorder::create(&path, &scenario, opening).expect("it can be written");
     at_work(&mut recorder, 60);
     recorder.close().expect("it can be closed");
     bencher.bench_local(|| replay(&path, &|_| Ok(drier()), &mut ()).expect("it is genuine"));

@@ -4,14 +4,14 @@
 #[path = "../tests/support/raster.rs"]
 mod raster;
 
-use coldbench::attempt::Recorder;
-use coldbench::gui::{App, Opener, Part, Session};
+use coldbench::gui::{App, Attempts, Colours, Part, Settings, TextSize};
 use coldbench::job::procedure::{Performance, Procedure};
 use coldbench::job::{Door, Job, Refusal};
 use coldbench::plant::{Joint, Line};
 use coldbench::scenario::{Scenario, shipped_names};
 use coldbench::words::Action;
-use eframe::egui::{Context, Pos2, RawInput, Rect, Theme, Vec2};
+use eframe::egui::accesskit;
+use eframe::egui::{Context, Event, Pos2, RawInput, Rect, Vec2};
 use raster::{Picture, Raster};
 use std::fs::{self, File};
 use std::io::{self, BufWriter};
@@ -25,7 +25,7 @@ fn main() -> io::Result<()> {
     let folder = folder.map_or_else(|| PathBuf::from("target/pictures"), PathBuf::from);
     fs::create_dir_all(&folder)?;
     let large = Vec2::new(1360.0, 860.0);
-    let light = |app: &mut App| Frames::new(large, Theme::Light).shot(app);
+    let light = |app: &mut App| Frames::new(large).shot(app);
     save(&folder, "start", &light(&mut app()))?;
 
     let mut work = up_to("clogged_drier", |action| {
@@ -33,17 +33,16 @@ fn main() -> io::Result<()> {
     });
     work.choose(Part::Valve(Line::Liquid));
     save(&folder, "work", &light(&mut work))?;
-    save(
-        &folder,
-        "work_dark",
-        &Frames::new(large, Theme::Dark).shot(&mut work),
-    )?;
+    let usual = Settings::default();
+    for (name, colours) in [("dark", Colours::Dark), ("projector", Colours::Projector)] {
+        work.set(Settings { colours, ..usual });
+        save(&folder, &format!("work_{name}"), &light(&mut work))?;
+    }
+    work.set(usual);
     let small = Vec2::new(1000.0, 640.0);
-    save(
-        &folder,
-        "small",
-        &Frames::new(small, Theme::Light).shot(&mut work),
-    )?;
+    save(&folder, "small", &Frames::new(small).shot(&mut work))?;
+    at_sizes_of_text(&folder, &mut work)?;
+    work.set(usual);
 
     let mut open = up_to("clogged_drier", |action| {
         matches!(action, Action::FitDrier(_))
@@ -76,11 +75,40 @@ fn main() -> io::Result<()> {
     )
 }
 
+/// The room at each size of text and, at the largest, each of its sides.
+fn at_sizes_of_text(folder: &Path, work: &mut App) -> io::Result<()> {
+    let screen = Vec2::new(1280.0, 800.0);
+    for text in TextSize::ALL {
+        work.set(Settings {
+            text,
+            ..Settings::default()
+        });
+        let name = format!("text_{}", text.percent());
+        save(folder, &name, &Frames::new(screen).shot(work))?;
+    }
+    for side in [
+        "Site",
+        "Job sheet",
+        "Instruments",
+        "Strip chart",
+        "Coach",
+        "Settings",
+    ] {
+        let name = format!("text_200_{}", side.to_lowercase().replace(' ', "_"));
+        save(
+            folder,
+            &name,
+            &Frames::new(screen).pressing(side).shot(work),
+        )?;
+    }
+    Ok(())
+}
+
 /// The site at work, an evacuation, and a leak that was found.
 fn for_the_readme(folder: &Path) -> io::Result<()> {
     fs::create_dir_all(folder)?;
     let size = Vec2::new(1280.0, 800.0);
-    let shot = |app: &mut App| Frames::new(size, Theme::Light).shot(app);
+    let shot = |app: &mut App| Frames::new(size).shot(app);
     let mut work = up_to("clogged_drier", |action| {
         matches!(action, Action::Diagnose(_))
     });
@@ -142,46 +170,83 @@ impl Door for Hands {
 
 fn app() -> App {
     let scenarios = shipped_names().filter_map(Scenario::shipped).collect();
-    let opener: Opener = Box::new(|scenario, who| {
-        // The pictures' own attempts are passing files.
-        Recorder::create_in(&std::env::temp_dir(), scenario, "", who)
-            .map(|recorder| Box::new(recorder) as Box<dyn Session>)
-            .map_err(|error| error.to_string())
-    });
-    App::new(scenarios, opener)
+    // The pictures' own attempts are passing files.
+    let folder = std::env::temp_dir().join("coldbench-pictures");
+    App::new(scenarios, Attempts::in_folder(folder))
 }
 
 /// A context that paints frames.
 struct Frames {
     ctx: Context,
+    /// The size of the screen in pixels.
     size: Vec2,
     raster: Raster,
+    /// The label of what is pressed before the picture is taken.
+    press: Option<&'static str>,
 }
 
 impl Frames {
-    fn new(size: Vec2, theme: Theme) -> Self {
+    fn new(size: Vec2) -> Self {
         let ctx = Context::default();
         App::dress(&ctx);
-        ctx.set_theme(theme);
-        let raster = Raster::default();
-        Self { ctx, size, raster }
+        ctx.enable_accesskit();
+        Self {
+            ctx,
+            size,
+            raster: Raster::default(),
+            press: None,
+        }
+    }
+
+    fn pressing(self, label: &'static str) -> Self {
+        let press = Some(label);
+        Self { press, ..self }
     }
 
     /// Lets the window settle and paints it.
     fn shot(mut self, app: &mut App) -> Picture {
         let mut picture = None;
-        for frame in 0..4 {
+        let mut events = Vec::new();
+        for frame in 0..8 {
+            // What is large in text holds fewer points.
+            let points = self.size / self.ctx.zoom_factor();
             let input = RawInput {
-                screen_rect: Some(Rect::from_min_size(Pos2::ZERO, self.size)),
+                screen_rect: Some(Rect::from_min_size(Pos2::ZERO, points)),
                 time: Some(f64::from(frame) * 0.1),
+                events: std::mem::take(&mut events),
                 ..RawInput::default()
             };
             let mut output = self.ctx.run_ui(input, |ui| app.window_ui(ui));
             self.raster.take(&mut output.textures_delta);
+            if frame == 3
+                && let Some(label) = self.press
+                && let Some(update) = &output.platform_output.accesskit_update
+            {
+                events = press(update, label);
+            }
             picture = Some(self.raster.paint(&self.ctx, &output));
         }
         picture.expect("some frames were painted")
     }
+}
+
+/// What presses the button of a label, as a screen reader does.
+fn press(update: &accesskit::TreeUpdate, label: &str) -> Vec<Event> {
+    let found = update
+        .nodes
+        .iter()
+        .find(|(_, node)| node.label() == Some(label));
+    found
+        .map(|(id, _)| {
+            Event::AccessKitActionRequest(accesskit::ActionRequest {
+                action: accesskit::Action::Click,
+                target_tree: update.tree_id,
+                target_node: *id,
+                data: None,
+            })
+        })
+        .into_iter()
+        .collect()
 }
 
 fn save(folder: &Path, name: &str, picture: &Picture) -> io::Result<()> {

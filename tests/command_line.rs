@@ -270,7 +270,7 @@ fn good_files_check() {
     }
 }
 
-const KEYS: [&str; 10] = [
+const KEYS: [&str; 11] = [
     "scenario",
     "genuine",
     "duration_s",
@@ -281,6 +281,7 @@ const KEYS: [&str; 10] = [
     "score_percent",
     "passed",
     "fingerprint",
+    "mode",
 ];
 
 const TRUTH: [&str; 5] = [
@@ -420,7 +421,7 @@ fn files_of_rubbish_are_answered_and_never_panic() {
         b"",
         b"\n",
         b"\xff\xfe\x00",
-        b"coldbench attempt 1\n",
+        b"coldbench attempt 2\n",
         b"(((((",
     ];
     for (n, bytes) in pieces.into_iter().enumerate() {

@@ -5,7 +5,9 @@
     reason = "a test that cannot go on has failed, in its helpers as well"
 )]
 
-use coldbench::attempt::{Closed, End, Entry, Head, Journal, Recorder, ReplayError, replay};
+use coldbench::attempt::{
+    Closed, End, Entry, Head, Journal, Opening, Recorder, ReplayError, replay,
+};
 use coldbench::job::{Door, Job, TICKS_PER_SECOND};
 use coldbench::scenario::Scenario;
 use coldbench::words::{Action, Hose, Level, SheetField, ThermostatCall};
@@ -71,7 +73,12 @@ fn finish(door: &mut impl Door) {
 }
 
 fn record(name: &str) -> Closed {
-    let mut recorder = Recorder::create(&fresh(name), &scenario(), FILE, "Ann \"B\"\n").unwrap();
+    let mut recorder = Recorder::create(
+        &fresh(name),
+        &scenario(),
+        Opening::practice(FILE, "Ann \"B\"\n"),
+    )
+    .unwrap();
     work(&mut recorder);
     recorder.close().unwrap()
 }
@@ -106,7 +113,7 @@ fn two_recordings_of_the_same_work_are_the_same_bytes() {
 fn an_attempt_is_never_overwritten() {
     let closed = record("kept");
     let before = fs::read(&closed.path).unwrap();
-    assert!(Recorder::create(&closed.path, &scenario(), FILE, "Bob").is_err());
+    assert!(Recorder::create(&closed.path, &scenario(), Opening::practice(FILE, "Bob")).is_err());
     assert_eq!(fs::read(&closed.path).unwrap(), before);
 }
 
@@ -121,7 +128,7 @@ fn every_minute_is_marked() {
 #[test]
 fn an_action_is_in_the_file_before_it_takes_effect() {
     let path = fresh("at_once");
-    let mut recorder = Recorder::create(&path, &scenario(), FILE, "").unwrap();
+    let mut recorder = Recorder::create(&path, &scenario(), Opening::practice(FILE, "")).unwrap();
     let _ = recorder.apply(Action::Protect(true));
     // Read while the recorder still has the file open, as after a crash.
     let journal = Journal::read(&path).unwrap().unwrap();
@@ -252,7 +259,7 @@ fn a_torn_tail_is_let_go_and_all_before_it_replays() {
 fn taken_up_again_it_goes_on_as_if_never_cut() {
     let whole = record("never_cut");
     let path = fresh("taken_up");
-    let mut recorder = Recorder::create(&path, &scenario(), FILE, "").unwrap();
+    let mut recorder = Recorder::create(&path, &scenario(), Opening::practice(FILE, "")).unwrap();
     start(&mut recorder);
     // Without a closing line, as a killed program leaves it, and with a torn one at the end.
     let now = recorder.job().now();

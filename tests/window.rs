@@ -1,7 +1,9 @@
 //! The window, worked by label and role as a person works it, without a screen.
 
-use coldbench::attempt::Recorder;
-use coldbench::gui::{App, Opener, Part, Session};
+#[path = "support/folder.rs"]
+mod folder;
+
+use coldbench::gui::{App, Attempts, Part};
 use coldbench::job::Job;
 use coldbench::kit::{Hose, HoseEnd};
 use coldbench::plant::{Line, Made, ThermostatCall};
@@ -11,25 +13,44 @@ use eframe::egui::accesskit::Role;
 use eframe::egui::{Key, Theme};
 use egui_kittest::Harness;
 use egui_kittest::kittest::{NodeT as _, Queryable as _};
+use folder::Folder;
+use std::ops::{Deref, DerefMut};
 
-type Window = Harness<'static, App>;
+/// A window with the folder of its attempts, which goes when the window has gone.
+struct Window {
+    harness: Harness<'static, App>,
+    #[expect(dead_code, reason = "it is there to be dropped")]
+    folder: Folder,
+}
+
+impl Deref for Window {
+    type Target = Harness<'static, App>;
+
+    fn deref(&self) -> &Self::Target {
+        &self.harness
+    }
+}
+
+impl DerefMut for Window {
+    fn deref_mut(&mut self) -> &mut Self::Target {
+        &mut self.harness
+    }
+}
 
 /// A window at its start, on the scenarios that come with the program.
 fn window() -> Window {
     let scenarios = shipped_names().filter_map(Scenario::shipped).collect();
-    let opener: Opener = Box::new(|scenario, who| {
-        Recorder::create_in(&std::env::temp_dir(), scenario, "", who)
-            .map(|recorder| Box::new(recorder) as Box<dyn Session>)
-            .map_err(|error| error.to_string())
-    });
-    let mut window = Harness::builder()
+    let folder = Folder::fresh();
+    let attempts = Attempts::in_folder(folder.path());
+    let harness = Harness::builder()
         .with_size([1360.0, 860.0])
         .with_theme(Theme::Light)
         .with_context_setup(App::dress)
         .build_ui_state(
             |ui, app: &mut App| app.window_ui(ui),
-            App::new(scenarios, opener),
+            App::new(scenarios, attempts),
         );
+    let mut window = Window { harness, folder };
     window.run();
     window
 }

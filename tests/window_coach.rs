@@ -1,7 +1,9 @@
 //! The coach in the window: asked, it says one thing at a time, and never where to put a hand.
 
-use coldbench::attempt::Recorder;
-use coldbench::gui::{App, Opener, Part, Session};
+#[path = "support/folder.rs"]
+mod folder;
+
+use coldbench::gui::{App, Attempts, Part};
 use coldbench::job::Job;
 use coldbench::kit::{Hose, HoseEnd};
 use coldbench::plant::{Line, ThermostatCall};
@@ -11,27 +13,30 @@ use coldbench::words::{Action, Level, SheetField};
 use eframe::egui::accesskit::Role;
 use egui_kittest::Harness;
 use egui_kittest::kittest::{NodeT as _, Queryable as _};
+use folder::Folder;
 use std::collections::BTreeSet;
 
 type Window = Harness<'static, App>;
 
 const ASK: [&str; 3] = ["Ask for a thought", "What would tell?", "What is asked?"];
 
-/// A window with the default scenario open, to practise.
-fn at_work() -> Window {
+/// A window at its start.
+fn at_start(folder: &Folder) -> Window {
     let scenarios = shipped_names().filter_map(Scenario::shipped).collect();
-    let opener: Opener = Box::new(|scenario, who| {
-        Recorder::create_in(&std::env::temp_dir(), scenario, "", who)
-            .map(|recorder| Box::new(recorder) as Box<dyn Session>)
-            .map_err(|error| error.to_string())
-    });
     let mut window = Harness::builder()
         .with_size([1360.0, 860.0])
         .with_context_setup(App::dress)
         .build_ui_state(
             |ui, app: &mut App| app.window_ui(ui),
-            App::new(scenarios, opener),
+            App::new(scenarios, Attempts::in_folder(folder.path())),
         );
+    window.run();
+    window
+}
+
+/// A window with the default scenario open, to practise.
+fn at_work(folder: &Folder) -> Window {
+    let mut window = at_start(folder);
     window.state_mut().open(0);
     window.run();
     window
@@ -55,9 +60,33 @@ fn press(window: &mut Window, label: &str) {
     window.run();
 }
 
+/// What lets the charge out: the centre hose open to the air, and a hand valve open to it.
+fn let_go() -> [Action; 5] {
+    [
+        Action::Protect(true),
+        Action::PortCap {
+            line: Line::Liquid,
+            on: false,
+        },
+        Action::Connect {
+            hose: Hose::High,
+            to: HoseEnd::LiquidPort,
+        },
+        Action::Connect {
+            hose: Hose::Centre,
+            to: HoseEnd::OpenAir,
+        },
+        Action::HandValve {
+            hose: Hose::High,
+            open: Fraction::ONE,
+        },
+    ]
+}
+
 #[test]
 fn a_thought_is_given_when_it_is_asked_for_and_more_only_after_a_try() {
-    let mut window = at_work();
+    let folder = Folder::fresh();
+    let mut window = at_work(&folder);
     assert!(!says(&window, "before you know it?"), "nobody has asked");
     press(&mut window, ASK[0]);
     assert!(says(&window, "before you know it?"));
@@ -83,26 +112,9 @@ fn a_thought_is_given_when_it_is_asked_for_and_more_only_after_a_try() {
 
 #[test]
 fn what_happened_is_told_with_its_price_and_a_wrong_sum_is_worked_out() {
-    let mut window = at_work();
-    for action in [
-        Action::Protect(true),
-        Action::PortCap {
-            line: Line::Liquid,
-            on: false,
-        },
-        Action::Connect {
-            hose: Hose::High,
-            to: HoseEnd::LiquidPort,
-        },
-        Action::Connect {
-            hose: Hose::Centre,
-            to: HoseEnd::OpenAir,
-        },
-        Action::HandValve {
-            hose: Hose::High,
-            open: Fraction::ONE,
-        },
-    ] {
+    let folder = Folder::fresh();
+    let mut window = at_work(&folder);
+    for action in let_go() {
         act(&mut window, action);
     }
     assert!(!says(&window, "Lost so far"));
@@ -132,6 +144,47 @@ fn what_happened_is_told_with_its_price_and_a_wrong_sum_is_worked_out() {
     assert!(says(&window, "you wrote 12.0 °F"));
 }
 
+#[test]
+fn while_somebody_is_assessed_nothing_is_said() {
+    let folder = Folder::fresh();
+    let mut window = at_start(&folder);
+    press(&mut window, "I have read this");
+    window.get_by_label_contains("Be assessed").click();
+    window.run();
+    let title = Scenario::shipped("clogged_drier").expect("it is shipped");
+    let title = title.file.title;
+    press(&mut window, &format!("Go to work: {title}"));
+    for action in let_go() {
+        act(&mut window, action);
+    }
+    window.state_mut().run(300);
+    let write = |field, value| Action::Write { field, value };
+    act(
+        &mut window,
+        write(SheetField::SuctionPressure, Level::Psig(71.4)),
+    );
+    act(
+        &mut window,
+        write(SheetField::SuctionLine, Level::Fahrenheit(58.0)),
+    );
+    act(
+        &mut window,
+        write(SheetField::Superheat, Level::FahrenheitDegrees(12.0)),
+    );
+    assert!(!job(&window).findings().is_empty());
+    window.state_mut().choose_sheet();
+    window.run();
+    for words in [
+        "Ask for a thought",
+        "released at the",
+        "Lost so far",
+        "you wrote",
+        "Coach",
+    ] {
+        assert!(!says(&window, words), "{words}");
+    }
+}
+
 /// The labels of every control of the window, whatever part is chosen.
 fn controls(window: &mut Window) -> BTreeSet<String> {
     let mut labels = BTreeSet::new();
@@ -159,7 +212,8 @@ const SHARED: [&str; 0] = [];
 
 #[test]
 fn no_thought_names_a_control() {
-    let mut window = at_work();
+    let folder = Folder::fresh();
+    let mut window = at_work(&folder);
     let labels = controls(&mut window);
     assert!(
         labels.len() > 60,

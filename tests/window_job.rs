@@ -1,8 +1,10 @@
 //! A whole job done through the window: each action of the written procedure is found by its part
 //! and its control and pressed there, and what the job then did is what the procedure asked for.
 
-use coldbench::attempt::Recorder;
-use coldbench::gui::{App, Opener, Part, Session, fault_label, field_label};
+#[path = "support/folder.rs"]
+mod folder;
+
+use coldbench::gui::{App, Attempts, Part, fault_label, field_label};
 use coldbench::job::procedure::{Performance, Procedure};
 use coldbench::job::{Door, Job, Refusal};
 use coldbench::kit::{Hose, HoseEnd};
@@ -14,6 +16,7 @@ use eframe::egui::Key;
 use eframe::egui::accesskit::Role;
 use egui_kittest::Harness;
 use egui_kittest::kittest::Queryable as _;
+use folder::Folder;
 
 /// What is done to a control.
 enum Hand {
@@ -293,25 +296,28 @@ struct Hands {
     window: Harness<'static, App>,
     /// The job as it stood when it was handed back.
     over: Option<Job>,
+    /// Dropped after the window, and its attempts with it.
+    #[expect(dead_code, reason = "it is there to be dropped")]
+    folder: Folder,
 }
 
 impl Hands {
     fn at(scenario: &str) -> Self {
         let scenarios: Vec<_> = shipped_names().filter_map(Scenario::shipped).collect();
         let index = scenarios.iter().position(|s| s.name == scenario);
-        let opener: Opener = Box::new(|scenario, who| {
-            Recorder::create_in(&std::env::temp_dir(), scenario, "", who)
-                .map(|recorder| Box::new(recorder) as Box<dyn Session>)
-                .map_err(|error| error.to_string())
-        });
-        let mut app = App::new(scenarios, opener);
+        let folder = Folder::fresh();
+        let mut app = App::new(scenarios, Attempts::in_folder(folder.path()));
         app.open(index.expect("it is shipped"));
         // Tall, so that the whole job sheet is in sight.
         let window = Harness::builder()
             .with_size([1360.0, 1500.0])
             .with_context_setup(App::dress)
             .build_ui_state(|ui, app: &mut App| app.window_ui(ui), app);
-        Self { window, over: None }
+        Self {
+            window,
+            over: None,
+            folder,
+        }
     }
 
     fn hand(&mut self, hand: &Hand) {

@@ -1,35 +1,24 @@
 //! The settings: chosen in the window, kept in a folder, found again; and the room at any size of
 //! text.
 
-use coldbench::attempt::Recorder;
-use coldbench::gui::{App, Colours, Keeper, Opener, Session, Settings, System, TextSize};
+#[path = "support/folder.rs"]
+mod folder;
+
+use coldbench::gui::{App, Attempts, Colours, Keeper, Settings, System, TextSize};
 use coldbench::scenario::{Scenario, shipped_names};
 use eframe::egui::accesskit::Role;
 use eframe::egui::{Rect, Theme, pos2, vec2};
 use egui_kittest::Harness;
 use egui_kittest::kittest::{NodeT as _, Queryable as _};
+use folder::Folder;
 use std::fs;
-use std::path::{Path, PathBuf};
+use std::path::Path;
 
 type Window = Harness<'static, App>;
 
-/// A folder of this test alone, empty.
-fn folder(name: &str) -> PathBuf {
-    let process = std::process::id();
-    let folder = std::env::temp_dir().join(format!("coldbench-window-{name}-{process}"));
-    // It may be there from a process of the same number.
-    let _absent = fs::remove_dir_all(&folder);
-    folder
-}
-
-fn app() -> App {
+fn app(folder: &Folder) -> App {
     let scenarios = shipped_names().filter_map(Scenario::shipped).collect();
-    let opener: Opener = Box::new(|scenario, who| {
-        Recorder::create_in(&std::env::temp_dir(), scenario, "", who)
-            .map(|recorder| Box::new(recorder) as Box<dyn Session>)
-            .map_err(|error| error.to_string())
-    });
-    App::new(scenarios, opener)
+    App::new(scenarios, Attempts::in_folder(folder.path()))
 }
 
 /// A window of so many points.
@@ -42,9 +31,9 @@ fn window(app: App, size: [f32; 2]) -> Window {
     window
 }
 
-fn kept_in(folder: &Path) -> Window {
+fn kept_in(folder: &Folder) -> Window {
     window(
-        app().with_settings(Keeper::in_folder(folder)),
+        app(folder).with_settings(Keeper::in_folder(&folder.path().join("settings"))),
         [1360.0, 860.0],
     )
 }
@@ -56,9 +45,10 @@ fn press(window: &mut Window, label: &str) {
 
 #[test]
 fn what_is_chosen_in_the_window_is_there_when_it_is_opened_again() {
-    let folder = folder("again");
+    let folder = Folder::fresh();
     let mut first = kept_in(&folder);
-    assert!(!folder.exists());
+    let file = folder.path().join("settings/settings.ron");
+    assert!(!file.exists());
     press(&mut first, "Settings");
     for choice in ["kPa, °C", "projector", "125 %", "Español"] {
         press(&mut first, choice);
@@ -67,18 +57,18 @@ fn what_is_chosen_in_the_window_is_there_when_it_is_opened_again() {
     assert!((first.ctx.zoom_factor() - 1.25).abs() < 1e-6);
     let chosen = first.state().settings();
     assert_eq!((chosen.units, chosen.text.percent()), (System::Metric, 125));
+    assert!(file.exists());
     let again = kept_in(&folder);
     assert_eq!(again.state().settings(), chosen);
     again.get_by_label("Ajustes");
     assert_eq!(Colours::shown(&again.ctx), Colours::Projector);
-    fs::remove_dir_all(&folder).expect("it was made here");
 }
 
 #[test]
 fn a_bad_file_is_told_of_at_once_and_stays_until_something_is_changed() {
-    let folder = folder("bad");
-    fs::create_dir_all(&folder).expect("a passing folder");
-    let file = folder.join("settings.ron");
+    let folder = Folder::fresh();
+    let file = folder.path().join("settings/settings.ron");
+    fs::create_dir_all(folder.path().join("settings")).expect("a passing folder");
     fs::write(&file, "(version: 1, colours: Pink)").expect("a passing file");
     let mut window = kept_in(&folder);
     window.get_by_label_contains("Pink");
@@ -90,7 +80,6 @@ fn a_bad_file_is_told_of_at_once_and_stays_until_something_is_changed() {
     assert!(text(&file).contains("Dark") && !text(&file).contains("Pink"));
     assert!(window.query_by_label_contains("Pink").is_none());
     assert_eq!(window.ctx.theme(), Theme::Dark);
-    fs::remove_dir_all(&folder).expect("it was made here");
 }
 
 /// What a screen of 1280 x 800 holds at a size of text, in points.
@@ -100,9 +89,10 @@ fn screen_at(size: TextSize) -> [f32; 2] {
 
 #[test]
 fn at_every_size_of_text_each_thing_of_the_room_can_be_reached_and_lies_in_the_window() {
+    let folder = Folder::fresh();
     for size in TextSize::ALL {
         let [width, height] = screen_at(size);
-        let mut window = window(app(), [width, height]);
+        let mut window = window(app(&folder), [width, height]);
         window.state_mut().open(0);
         window.run();
         let screen = Rect::from_min_size(pos2(0.0, 0.0), vec2(width, height)).expand(0.5);

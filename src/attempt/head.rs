@@ -1,12 +1,15 @@
-//! The head of a journal: what was asked, by which program, of whom.
+//! The head of a journal: what was asked, by which program, of whom, and for what.
 
-use super::FORMAT;
 use super::line::in_ron;
+use super::{FORMAT, Mode};
 use crate::scenario::Scenario;
-use serde::{Serialize, de::DeserializeOwned};
+use serde::{Deserialize, Serialize, de::DeserializeOwned};
 
 /// The first words of every journal; the version of the format follows.
 const MAGIC: &str = "coldbench attempt";
+
+/// The formats that are read: the first had neither mode nor branch.
+const KNOWN: [u32; 2] = [1, FORMAT];
 
 /// SHA-256 over the sources and data of this program that decide what a job does.
 const PROGRAM_DIGEST: &str = env!("COLDBENCH_PROGRAM_DIGEST");
@@ -14,6 +17,8 @@ const PROGRAM_DIGEST: &str = env!("COLDBENCH_PROGRAM_DIGEST");
 /// The head of a journal.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct Head {
+    /// The version of the journal's format.
+    pub format: u32,
     /// The version of the program that recorded it.
     pub program: String,
     /// SHA-256 over the sources and data of that program that decide what a job does.
@@ -32,24 +37,65 @@ pub struct Head {
     pub seed: u64,
     /// Whose attempt it is.
     pub who: String,
+    /// For what it was begun; of the first format, which does not say: practice.
+    pub mode: Mode,
+    /// From where it went on, if it did not begin at the beginning.
+    pub branch: Option<Branch>,
+}
+
+/// Where an attempt left another one: the lines before this one were done again, and the rest is
+/// its own.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Branch {
+    /// The file name of the other attempt; a hint only, the chain decides.
+    pub attempt: String,
+    /// The line of its journal, counted from 1, that was not done again.
+    pub line: usize,
+    /// Its chain on the line before that one.
+    pub chain: String,
+}
+
+/// What an attempt begins with beside its scenario.
+#[derive(Debug, Clone, PartialEq, Eq, Default)]
+pub struct Opening {
+    /// Where the scenario's file was found, a hint for the replay.
+    pub source: String,
+    /// Whose attempt it is.
+    pub who: String,
+    /// For what.
+    pub mode: Mode,
+    /// From where it goes on.
+    pub branch: Option<Branch>,
+}
+
+impl Opening {
+    /// Somebody's practice from the beginning.
+    pub fn practice(source: &str, who: &str) -> Self {
+        Self {
+            source: source.to_owned(),
+            who: who.to_owned(),
+            ..Self::default()
+        }
+    }
 }
 
 impl Head {
-    /// The lines of a head.
-    pub(super) const LINES: usize = 10;
-
     /// The head of an attempt that begins.
-    pub(super) fn new(scenario: &Scenario, path: &str, who: &str) -> Self {
+    pub(super) fn new(scenario: &Scenario, opening: Opening) -> Self {
         Self {
+            format: FORMAT,
             program: env!("CARGO_PKG_VERSION").to_owned(),
             program_digest: PROGRAM_DIGEST.to_owned(),
             scenario: scenario.name.clone(),
-            path: path.to_owned(),
+            path: opening.source,
             scenario_digest: scenario.digest.clone(),
             unit: scenario.file.unit.clone(),
             unit_digest: scenario.unit_digest.clone(),
             seed: scenario.file.seed,
-            who: who.to_owned(),
+            who: opening.who,
+            mode: opening.mode,
+            branch: opening.branch,
         }
     }
 
@@ -58,8 +104,13 @@ impl Head {
         self.program_digest == PROGRAM_DIGEST
     }
 
-    /// Its lines as text.
-    pub(super) fn lines(&self) -> [String; Self::LINES] {
+    /// How many lines it has.
+    pub(super) const fn length(&self) -> usize {
+        if self.format == 1 { 10 } else { 12 }
+    }
+
+    /// Its lines as text, in the format of this program.
+    pub(super) fn lines(&self) -> [String; 12] {
         [
             format!("{MAGIC} {FORMAT}"),
             field("program", &self.program),
@@ -71,6 +122,8 @@ impl Head {
             field("unit-digest", &self.unit_digest),
             field("seed", &self.seed),
             field("who", &self.who),
+            field("mode", &self.mode),
+            field("branch", &self.branch),
         ]
     }
 
@@ -84,11 +137,21 @@ impl Head {
             .strip_prefix(MAGIC)
             .ok_or_else(|| (1, "this is no attempt".to_owned()))?
             .trim();
-        if version != FORMAT.to_string() {
+        let is_known = |format: &&u32| format.to_string() == version;
+        let Some(&format) = KNOWN.iter().find(is_known) else {
             let why = format!("format {version} is not known here; this program knows {FORMAT}");
             return Err((1, why));
-        }
+        };
+        let (mode, branch) = if format == 1 {
+            (Mode::default(), None)
+        } else {
+            (
+                value(line(11)?, 11, "mode")?,
+                value(line(12)?, 12, "branch")?,
+            )
+        };
         Ok(Self {
+            format,
             program: value(line(2)?, 2, "program")?,
             program_digest: value(line(3)?, 3, "program-digest")?,
             scenario: value(line(4)?, 4, "scenario")?,
@@ -98,6 +161,8 @@ impl Head {
             unit_digest: value(line(8)?, 8, "unit-digest")?,
             seed: value(line(9)?, 9, "seed")?,
             who: value(line(10)?, 10, "who")?,
+            mode,
+            branch,
         })
     }
 }

@@ -25,6 +25,8 @@ pub struct NotGenuine {
 pub enum End {
     /// With its closing line.
     Closed,
+    /// With the line that says that it was left, not handed back.
+    Left,
     /// Without one: the program was killed, or still runs.
     Cut,
     /// In the middle of this line, counted from 1, which does not count.
@@ -42,16 +44,20 @@ pub struct Journal {
     pub end: End,
     /// The bytes of its whole lines.
     pub(super) whole: u64,
-    pub(super) chain: Chain,
+    /// The chain of each line from the last of the head on.
+    chains: Vec<Chain>,
 }
 
 impl Journal {
     /// Reads a journal from a file.
     pub fn read(path: &Path) -> io::Result<Result<Self, NotGenuine>> {
+        Self::read_from(&File::open(path)?)
+    }
+
+    /// Reads a journal from an open file, from where that stands.
+    pub(super) fn read_from(file: &File) -> io::Result<Result<Self, NotGenuine>> {
         let mut bytes = Vec::new();
-        File::open(path)?
-            .take(LONGEST + 1)
-            .read_to_end(&mut bytes)?;
+        file.take(LONGEST + 1).read_to_end(&mut bytes)?;
         if bytes.len() as u64 > LONGEST {
             return Err(io::Error::other("too long for an attempt"));
         }
@@ -60,11 +66,11 @@ impl Journal {
 
     /// Reads a journal from its bytes.
     pub fn from_bytes(bytes: &[u8]) -> Result<Self, NotGenuine> {
-        let (texts, chain, torn) = prove(bytes)?;
+        let (texts, mut chains, torn) = prove(bytes)?;
         let whole = bytes.len() - torn.map_or(0, <[u8]>::len);
         let head = Head::parse(&texts).map_err(|(line, why)| NotGenuine { line, why })?;
-        let mut lines = Vec::with_capacity(texts.len() - Head::LINES);
-        for (i, text) in texts.iter().enumerate().skip(Head::LINES) {
+        let mut lines = Vec::with_capacity(texts.len().saturating_sub(head.length()));
+        for (i, text) in texts.iter().enumerate().skip(head.length()) {
             let line = Line::parse(text)
                 .and_then(|line| fits(&lines, &line).map(|()| line))
                 .map_err(|why| NotGenuine { line: i + 1, why })?;
@@ -72,35 +78,48 @@ impl Journal {
         }
         let end = match torn {
             Some(_) => End::Torn(texts.len() + 1),
-            None if ends_closed(&lines) => End::Closed,
-            None => End::Cut,
+            None => match lines.last().map(|line| &line.entry) {
+                Some(Entry::Closed) => End::Closed,
+                Some(Entry::Left) => End::Left,
+                _ => End::Cut,
+            },
         };
         Ok(Self {
-            head,
             lines,
             end,
             whole: whole as u64,
-            chain,
+            chains: chains.split_off(head.length() - 1),
+            head,
         })
     }
 
     /// The fingerprint of the attempt: the chain of its last whole line.
     pub fn fingerprint(&self) -> &str {
-        self.chain.as_str()
+        self.chain().as_str()
+    }
+
+    /// The chain of its last whole line.
+    pub(super) fn chain(&self) -> &Chain {
+        self.chains.last().expect("a journal has its head")
+    }
+
+    /// The chain on which a line after the head, counted from 0, stands.
+    pub(super) fn chain_before(&self, index: usize) -> &str {
+        self.chains.get(index).map_or("", Chain::as_str)
     }
 
     /// The number in the file, counted from 1, of a line after the head.
-    pub const fn number(index: usize) -> usize {
-        Head::LINES + index + 1
+    pub const fn number(&self, index: usize) -> usize {
+        self.head.length() + index + 1
     }
 }
 
-/// The texts of the whole lines, their chain, and the torn rest.
-type Proved<'a> = (Vec<&'a str>, Chain, Option<&'a [u8]>);
+/// The texts of the whole lines, their chains, and the torn rest.
+type Proved<'a> = (Vec<&'a str>, Vec<Chain>, Option<&'a [u8]>);
 
 fn prove(bytes: &[u8]) -> Result<Proved<'_>, NotGenuine> {
     let mut chain = Chain::unbegun();
-    let mut texts = Vec::new();
+    let (mut texts, mut chains) = (Vec::new(), Vec::new());
     for piece in bytes.split_inclusive(|&byte| byte == b'\n') {
         let not_genuine = |why: &str| NotGenuine {
             line: texts.len() + 1,
@@ -111,7 +130,7 @@ fn prove(bytes: &[u8]) -> Result<Proved<'_>, NotGenuine> {
             return if chain.is_overrun_by(&String::from_utf8_lossy(piece)) {
                 Err(not_genuine("it goes on behind its end"))
             } else {
-                Ok((texts, chain, Some(piece)))
+                Ok((texts, chains, Some(piece)))
             };
         };
         let line = str::from_utf8(line).map_err(|e| not_genuine(&format!("not text: {e}")))?;
@@ -119,8 +138,9 @@ fn prove(bytes: &[u8]) -> Result<Proved<'_>, NotGenuine> {
             not_genuine("it does not follow from the lines before it; one of them was changed")
         })?;
         texts.push(text);
+        chains.push(chain.clone());
     }
-    Ok((texts, chain, None))
+    Ok((texts, chains, None))
 }
 
 /// Whether a line can stand after the lines before it.
@@ -140,7 +160,7 @@ fn fits(before: &[Line], line: &Line) -> Result<(), String> {
     if !fits_the_marks {
         return Err(format!("the marks do not fit tick {}", line.tick));
     }
-    if entry == Some(&Entry::Closed) {
+    if entry.is_some_and(Entry::is_last) {
         return Err("something stands behind the closing line".to_owned());
     }
     let follows_action = matches!(entry, Some(Entry::Do(_))) && line.tick == tick;
@@ -148,8 +168,4 @@ fn fits(before: &[Line], line: &Line) -> Result<(), String> {
         return Err("a refusal without its action".to_owned());
     }
     Ok(())
-}
-
-fn ends_closed(lines: &[Line]) -> bool {
-    lines.last().is_some_and(|line| line.entry == Entry::Closed)
 }

@@ -17,6 +17,8 @@ pub enum Entry {
     Resumed,
     /// The end: nothing follows.
     Closed,
+    /// The end of a job that was left as it stood: nothing follows.
+    Left,
 }
 
 /// A line of the journal after its head, without its chain.
@@ -44,6 +46,7 @@ impl fmt::Display for Entry {
             Self::Mark => f.write_str("mark"),
             Self::Resumed => f.write_str("resumed"),
             Self::Closed => f.write_str("closed"),
+            Self::Left => f.write_str("left"),
         }
     }
 }
@@ -76,6 +79,11 @@ impl Line {
 }
 
 impl Entry {
+    /// Whether nothing follows it.
+    pub const fn is_last(&self) -> bool {
+        matches!(self, Self::Closed | Self::Left)
+    }
+
     /// From its text; else what is wrong with it.
     pub(super) fn parse(text: &str) -> Result<Self, String> {
         let (verb, rest) = text.split_once(' ').unwrap_or((text, ""));
@@ -89,6 +97,7 @@ impl Entry {
             ("mark", "") => Ok(Self::Mark),
             ("resumed", "") => Ok(Self::Resumed),
             ("closed", "") => Ok(Self::Closed),
+            ("left", "") => Ok(Self::Left),
             _ => Err(format!("`{text}` is no entry of a journal")),
         }
     }

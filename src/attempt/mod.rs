@@ -5,9 +5,9 @@
 //! replay that strays is caught at the line where it strays.
 //!
 //! ```text
-//! coldbench attempt 1                                            chain
+//! coldbench attempt 2                                            chain
 //! program "0.1.0"                                                chain
-//! ...the head: scenario, unit, their digests, seed, who...       chain
+//! ...the head: scenario, unit, digests, seed, who, mode...       chain
 //!    tick  physics digest    entry                               chain
 //!       0  9f2c...           do Protect(true)                    chain
 //!     600  03aa...           mark                                chain
@@ -21,25 +21,31 @@
 //! attempt. Who rewrites a whole file can compute a new chain, but not the same fingerprint: write
 //! the fingerprint down when the attempt is handed in.
 
+mod catch_up;
 mod chain;
 mod head;
 mod journal;
 mod line;
+mod mode;
 mod observer;
 mod place;
 mod recorder;
 mod replay;
+mod unfinished;
 
-pub use head::Head;
+pub use catch_up::CatchUp;
+pub use head::{Branch, Head, Opening};
 pub use journal::{End, Journal, NotGenuine};
 pub use line::{Entry, Line};
+pub use mode::Mode;
 pub use observer::{Both, Observer};
 pub use place::{DIRECTORY, ENDING};
 pub use recorder::{Closed, RecordError, Recorder};
 pub use replay::{Lookup, ReplayError, Replayed, replay};
+pub use unfinished::{Unfinished, unfinished};
 
-/// The version of the journal's format.
-pub const FORMAT: u32 = 1;
+/// The version of the journal's format that is written; the first is read as well.
+pub const FORMAT: u32 = 2;
 
 /// Ticks between two marks: each simulated minute.
 pub const TICKS_BETWEEN_MARKS: u64 = 60 * crate::job::TICKS_PER_SECOND;

@@ -1,6 +1,6 @@
 //! Where attempts are kept: the first free number in a directory, never over an old one.
 
-use std::fs::{self, File, OpenOptions};
+use std::fs::{self, File, OpenOptions, TryLockError};
 use std::io;
 use std::path::{Path, PathBuf};
 
@@ -24,6 +24,19 @@ pub(super) fn new_file(path: &Path) -> io::Result<File> {
         .write(true)
         .create_new(true)
         .open(path)
+}
+
+/// The last part of a path, as a person reads it.
+pub(super) fn file_name(path: &Path) -> String {
+    let name = path.file_name().unwrap_or_default();
+    name.to_string_lossy().into_owned()
+}
+
+/// Takes a journal for oneself, as long as the file is open; `false`: somebody else has it.
+///
+/// On Windows a file that is taken cannot even be read by others, so there it is not.
+pub(super) fn take(file: &File) -> bool {
+    !(cfg!(unix) && matches!(file.try_lock(), Err(TryLockError::WouldBlock)))
 }
 
 /// Makes the first free of `NAME-1.attempt`, `NAME-2.attempt` and so on. Several can do so at the

@@ -2,12 +2,12 @@
 
 use super::chain::Chain;
 use super::place::{self, DIRECTORY};
-use super::replay::{Lookup, ReplayError, Run};
-use super::{End, Entry, Head, Journal, Line, TICKS_BETWEEN_MARKS};
+use super::replay::{Lookup, ReplayError};
+use super::{CatchUp, Entry, Head, Journal, Line, Opening, TICKS_BETWEEN_MARKS};
 use crate::job::{Door, Job, Refusal};
 use crate::scenario::Scenario;
 use crate::words::Action;
-use std::fs::{File, OpenOptions};
+use std::fs::File;
 use std::io::{self, Seek, SeekFrom, Write};
 use std::path::{Path, PathBuf};
 use thiserror::Error;
@@ -42,48 +42,40 @@ pub struct Closed {
 /// action in hand.
 #[derive(Debug)]
 pub struct Recorder {
+    head: Head,
     job: Job,
     path: PathBuf,
     file: File,
     chain: Chain,
     trouble: Option<String>,
+    /// It replays its own file, and what it does is written there.
+    is_behind: bool,
 }
 
 impl Recorder {
-    /// Begins the attempt of `who` in a new file; an old one is never overwritten. `source` is
-    /// where the scenario's file was found, a hint for the replay.
-    pub fn create(
-        path: &Path,
-        scenario: &Scenario,
-        source: &str,
-        who: &str,
-    ) -> Result<Self, RecordError> {
+    /// Begins an attempt in a new file; an old one is never overwritten.
+    pub fn create(path: &Path, scenario: &Scenario, opening: Opening) -> Result<Self, RecordError> {
         let path = path.to_owned();
         match place::new_file(&path) {
-            Ok(file) => Self::begin(path, file, scenario, source, who),
+            Ok(file) => Self::begin(path, file, scenario, opening),
             Err(cause) => Err(RecordError { path, cause }),
         }
     }
 
     /// Begins an attempt in the first free file for this scenario in [`DIRECTORY`], beside where
     /// the program runs.
-    pub fn create_beside(
-        scenario: &Scenario,
-        source: &str,
-        who: &str,
-    ) -> Result<Self, RecordError> {
-        Self::create_in(Path::new(DIRECTORY), scenario, source, who)
+    pub fn create_beside(scenario: &Scenario, opening: Opening) -> Result<Self, RecordError> {
+        Self::create_in(Path::new(DIRECTORY), scenario, opening)
     }
 
     /// Begins an attempt in the first free file for this scenario in a directory.
     pub fn create_in(
         directory: &Path,
         scenario: &Scenario,
-        source: &str,
-        who: &str,
+        opening: Opening,
     ) -> Result<Self, RecordError> {
         match place::first_free(directory, &scenario.name) {
-            Ok((path, file)) => Self::begin(path, file, scenario, source, who),
+            Ok((path, file)) => Self::begin(path, file, scenario, opening),
             Err(cause) => Err(RecordError {
                 path: directory.to_owned(),
                 cause,
@@ -95,60 +87,73 @@ impl Recorder {
         path: PathBuf,
         mut file: File,
         scenario: &Scenario,
-        source: &str,
-        who: &str,
+        opening: Opening,
     ) -> Result<Self, RecordError> {
         let mut chain = Chain::unbegun();
-        let head = Head::new(scenario, source, who).lines();
-        let head: String = head.iter().map(|line| chain.link(line)).collect();
-        if let Err(cause) = file.write_all(head.as_bytes()) {
+        let head = Head::new(scenario, opening);
+        let lines = head.lines();
+        let text: String = lines.iter().map(|line| chain.link(line)).collect();
+        // Whoever takes it up must see that somebody works on it. Where a file system has no locks,
+        // nobody sees.
+        let _is_seen = place::take(&file);
+        if let Err(cause) = file.write_all(text.as_bytes()) {
             return Err(RecordError { path, cause });
         }
         Ok(Self {
+            head,
             job: Job::new(scenario),
             path,
             file,
             chain,
             trouble: None,
+            is_behind: false,
         })
     }
 
-    /// Takes up an attempt that was cut: replays it, drops a torn line and goes on in the same
-    /// file. The journal says that this was done.
-    pub fn resume(path: &Path, lookup: Lookup<'_>) -> Result<Self, ReplayError> {
-        let unreadable = |cause| ReplayError::Unreadable {
-            path: path.to_owned(),
-            cause,
-        };
-        let journal = Journal::read(path).map_err(unreadable)??;
-        if journal.end == End::Closed {
-            return Err(ReplayError::Closed);
-        }
-        let (whole, chain) = (journal.whole, journal.chain.clone());
-        let mut run = Run::new(&journal, lookup)?;
-        run.run_through(&journal, &mut ())?;
-        let mut file = OpenOptions::new()
-            .write(true)
-            .open(path)
-            .map_err(unreadable)?;
-        file.set_len(whole).map_err(unreadable)?;
-        file.seek(SeekFrom::End(0)).map_err(unreadable)?;
-        let mut recorder = Self {
-            job: run.into_job(),
-            path: path.to_owned(),
+    /// Behind a journal that is there already, at the start of its job: nothing is written until
+    /// [`Self::go_on`], as all that is done before is in the file.
+    pub(super) fn behind(journal: &Journal, path: PathBuf, file: File, job: Job) -> Self {
+        Self {
+            head: journal.head.clone(),
+            job,
+            path,
             file,
-            chain,
+            chain: journal.chain().clone(),
             trouble: None,
-        };
-        recorder.write(Entry::Resumed).map_err(unreadable)?;
-        Ok(recorder)
+            is_behind: true,
+        }
+    }
+
+    /// Goes on behind the first `whole` bytes of the file; the journal says that this was done.
+    pub(super) fn go_on(&mut self, whole: u64) -> io::Result<()> {
+        self.file.set_len(whole)?;
+        self.file.seek(SeekFrom::End(0))?;
+        self.is_behind = false;
+        self.write(Entry::Resumed)
+    }
+
+    /// Takes up an attempt that was cut: replays it, drops a torn line and goes on in the same
+    /// file.
+    pub fn resume(path: &Path, lookup: Lookup<'_>) -> Result<Self, ReplayError> {
+        let mut catch_up = CatchUp::with_cut(path, lookup)?;
+        catch_up.advance(u64::MAX, &mut ())?;
+        catch_up.finish()
     }
 
     /// Ends the recording with its closing line, with the time that passed since the last action.
-    pub fn close(mut self) -> Result<Closed, RecordError> {
+    pub fn close(self) -> Result<Closed, RecordError> {
+        self.end(Entry::Closed)
+    }
+
+    /// Ends the recording of a job that is left as it stands, not handed back.
+    pub fn leave(self) -> Result<Closed, RecordError> {
+        self.end(Entry::Left)
+    }
+
+    fn end(mut self, last: Entry) -> Result<Closed, RecordError> {
         let written = match self.trouble.take() {
             Some(trouble) => Err(io::Error::other(trouble)),
-            None => self.write(Entry::Closed),
+            None => self.write(last),
         };
         match written.and_then(|()| self.file.sync_data()) {
             Ok(()) => Ok(Closed {
@@ -161,6 +166,11 @@ impl Recorder {
                 cause,
             }),
         }
+    }
+
+    /// The head of the journal.
+    pub const fn head(&self) -> &Head {
+        &self.head
     }
 
     /// The journal's file.
@@ -187,6 +197,9 @@ impl Recorder {
     /// Writes, and gives whether that went well; after the first failure nothing is written, for
     /// it would stand behind a torn line.
     fn note(&mut self, entry: Entry) -> Result<(), Refusal> {
+        if self.is_behind {
+            return Ok(());
+        }
         if self.trouble.is_none() {
             self.trouble = self.write(entry).err().map(|e| e.to_string());
         }

@@ -1,8 +1,8 @@
 //! Replay: runs an attempt again at full speed and proves that the physics agree.
 
 use super::journal::{End, Journal, NotGenuine};
-use super::{Entry, Head, Line, Observer};
-use crate::job::{Job, TICKS_PER_SECOND};
+use super::{Entry, Head, Line, Observer, RecordError};
+use crate::job::{Door, Job, TICKS_PER_SECOND};
 use crate::scenario::Scenario;
 use std::io;
 use std::path::{Path, PathBuf};
@@ -74,9 +74,28 @@ pub enum ReplayError {
         /// The version of the program that recorded it.
         program: String,
     },
-    /// A closed attempt cannot be taken up again.
+    /// An attempt that has ended cannot be taken up again.
     #[error("this attempt is closed")]
     Closed,
+    /// An attempt of another program cannot be taken up: what came before would be its, what
+    /// comes after ours.
+    #[error("recorded by another program, version {program}: go on with it there")]
+    OfAnotherProgram {
+        /// The version of the program that recorded it.
+        program: String,
+    },
+    /// Two cannot write one journal.
+    #[error("it is being worked on in another window")]
+    UnderWay,
+    /// There is no such action to go back to.
+    #[error("there is no action {0} to go back to")]
+    NoSuchAction(usize),
+    /// Who is assessed does not go back.
+    #[error("in an assessment nobody goes back")]
+    Assessed,
+    /// The journal of what goes on cannot be written.
+    #[error(transparent)]
+    CannotRecord(#[from] RecordError),
 }
 
 impl ReplayError {
@@ -126,101 +145,137 @@ pub fn replay(
         path: path.to_owned(),
         cause,
     })??;
-    let mut run = Run::new(&journal, lookup)?;
-    run.run_through(&journal, observer)?;
+    let scenario = scenario_of(&journal.head, lookup)?;
+    let job = Job::new(&scenario);
+    let mut replaying = Replaying::through(job, journal);
+    replaying.advance(u64::MAX, observer)?;
     Ok(Replayed {
-        fingerprint: journal.fingerprint().to_owned(),
-        head: journal.head,
-        end: journal.end,
-        scenario: run.scenario,
-        job: run.job,
-        done: run.done,
-        refused: run.refused,
+        fingerprint: replaying.journal.fingerprint().to_owned(),
+        head: replaying.journal.head,
+        end: replaying.journal.end,
+        scenario,
+        job: replaying.door,
+        done: replaying.done,
+        refused: replaying.refused,
     })
 }
 
-/// A replay under way.
+/// The scenario that a head names, with its digests checked.
+pub(super) fn scenario_of(head: &Head, lookup: Lookup<'_>) -> Result<Scenario, ReplayError> {
+    let scenario = lookup(head).map_err(|why| ReplayError::NoScenario {
+        name: head.scenario.clone(),
+        why,
+    })?;
+    let files = [
+        (
+            "scenario",
+            &head.scenario,
+            &scenario.digest,
+            &head.scenario_digest,
+        ),
+        ("unit", &head.unit, &scenario.unit_digest, &head.unit_digest),
+    ];
+    for (what, name, found, recorded) in files {
+        if found != recorded {
+            return Err(ReplayError::Changed {
+                what,
+                name: name.clone(),
+                found: found.clone(),
+                recorded: recorded.clone(),
+            });
+        }
+    }
+    // Both stand in the scenario as well, so they can only agree.
+    if head.unit != scenario.file.unit || head.seed != scenario.file.seed {
+        return Err(NotGenuine {
+            line: head.length(),
+            why: "unit or seed in the head are not the scenario's".to_owned(),
+        }
+        .into());
+    }
+    Ok(scenario)
+}
+
+/// A replay under way: what a journal says, done again through a door.
 #[derive(Debug)]
-pub(super) struct Run {
-    scenario: Scenario,
-    job: Job,
+pub(super) struct Replaying<D> {
+    /// What is replayed.
+    pub(super) journal: Journal,
+    /// Where it is done again.
+    pub(super) door: D,
+    /// The line that comes next, and the one before which it stops, counted from 0 after the head.
+    next: usize,
+    stop: usize,
     done: usize,
     refused: usize,
     /// The reason of a refusal whose line is still to come.
     owed: Option<String>,
 }
 
-impl Run {
-    /// At the start of the job that the journal's head names.
-    pub(super) fn new(journal: &Journal, lookup: Lookup<'_>) -> Result<Self, ReplayError> {
-        let head = &journal.head;
-        let scenario = lookup(head).map_err(|why| ReplayError::NoScenario {
-            name: head.scenario.clone(),
-            why,
-        })?;
-        let files = [
-            (
-                "scenario",
-                &head.scenario,
-                &scenario.digest,
-                &head.scenario_digest,
-            ),
-            ("unit", &head.unit, &scenario.unit_digest, &head.unit_digest),
-        ];
-        for (what, name, found, recorded) in files {
-            if found != recorded {
-                return Err(ReplayError::Changed {
-                    what,
-                    name: name.clone(),
-                    found: found.clone(),
-                    recorded: recorded.clone(),
-                });
-            }
-        }
-        // Both stand in the scenario as well, so they can only agree.
-        if head.unit != scenario.file.unit || head.seed != scenario.file.seed {
-            return Err(NotGenuine {
-                line: Head::LINES,
-                why: "unit or seed in the head are not the scenario's".to_owned(),
-            }
-            .into());
-        }
-        Ok(Self {
-            job: Job::new(&scenario),
-            scenario,
+impl<D: Door> Replaying<D> {
+    /// The whole of a journal, through the door of a job at its start.
+    pub(super) const fn through(door: D, journal: Journal) -> Self {
+        let stop = journal.lines.len();
+        Self {
+            journal,
+            door,
+            next: 0,
+            stop,
             done: 0,
             refused: 0,
             owed: None,
-        })
+        }
     }
 
-    /// Goes through every line.
-    pub(super) fn run_through(
+    /// Only what comes before a line, counted from 0 after the head, and the time up to it.
+    pub(super) const fn before(mut self, line: usize) -> Self {
+        self.stop = line;
+        self
+    }
+
+    /// The tick at which it ends.
+    pub(super) fn end(&self) -> u64 {
+        let last = self.journal.lines.get(self.stop);
+        last.or_else(|| self.journal.lines.last())
+            .map_or(0, |line| line.tick)
+    }
+
+    /// Goes on for at most so many ticks; gives whether it has come to its end.
+    pub(super) fn advance(
         &mut self,
-        journal: &Journal,
+        ticks: u64,
         observer: &mut dyn Observer,
-    ) -> Result<(), ReplayError> {
-        for (index, line) in journal.lines.iter().enumerate() {
-            self.line(line, observer)
-                .map_err(|why| strayed(&journal.head, Journal::number(index), line.tick, why))?;
-        }
-        Ok(())
-    }
-
-    /// The job as it stands.
-    pub(super) fn into_job(self) -> Job {
-        self.job
-    }
-
-    /// Lets time pass up to a line and does what it says; else what does not agree with it.
-    fn line(&mut self, line: &Line, observer: &mut dyn Observer) -> Result<(), String> {
-        while self.job.now() < line.tick {
-            self.job.tick();
-            if self.job.now().is_multiple_of(TICKS_PER_SECOND) {
-                observer.second(&self.job);
+    ) -> Result<bool, ReplayError> {
+        let mut left = ticks;
+        loop {
+            let Some(line) = self.journal.lines.get(self.next) else {
+                return Ok(true);
+            };
+            let line = line.clone();
+            while self.door.job().now() < line.tick {
+                if left == 0 {
+                    return Ok(false);
+                }
+                left -= 1;
+                self.door.tick();
+                if self.door.job().now().is_multiple_of(TICKS_PER_SECOND) {
+                    observer.second(self.door.job());
+                }
             }
+            if self.next == self.stop {
+                return Ok(true);
+            }
+            self.line(&line, observer).map_err(|why| {
+                let number = self.journal.number(self.next);
+                strayed(&self.journal.head, number, line.tick, why)
+            })?;
+            self.next += 1;
         }
-        let digest = self.job.digest();
+    }
+
+    /// Does what a line says; else what does not agree with it.
+    fn line(&mut self, line: &Line, observer: &mut dyn Observer) -> Result<(), String> {
+        let digest = self.door.job().digest();
         if digest != line.digest {
             let recorded = line.digest;
             return Err(format!(
@@ -233,12 +288,12 @@ impl Run {
             // A program that was killed between the two lines leaves a refusal without its reason.
             (Entry::Resumed, _) | (_, None) => {
                 if let Entry::Do(action) = &line.entry {
-                    self.owed = self.job.apply(*action).err().map(|refusal| refusal.why);
+                    self.owed = self.door.apply(*action).err().map(|refusal| refusal.why);
                     match self.owed {
                         Some(_) => self.refused += 1,
                         None => self.done += 1,
                     }
-                    observer.action(&self.job, action, self.owed.is_some());
+                    observer.action(self.door.job(), action, self.owed.is_some());
                 }
                 Ok(())
             }

@@ -112,6 +112,7 @@ fn attempt(path: &Path) -> Result<String, Vec<Diagnostic>> {
     match replay(path, &lookup, &mut ()) {
         Ok(replayed) => Ok(match replayed.end {
             End::Closed => "genuine".to_owned(),
+            End::Left => "genuine, left before its end".to_owned(),
             End::Cut | End::Torn(_) => "genuine, cut before its end".to_owned(),
         }),
         Err(error) => Err(vec![Diagnostic {

@@ -3,7 +3,7 @@
 use super::Answer;
 use super::find;
 use super::perform::{perform, right_procedure};
-use crate::attempt::Recorder;
+use crate::attempt::{Opening, Recorder};
 use crate::scenario::shipped_names;
 use anyhow::Context;
 
@@ -41,7 +41,8 @@ pub fn demonstrate(no_window: &str) -> anyhow::Result<Answer> {
 /// program runs in a place that cannot be written.
 fn recorder(found: &find::Found) -> anyhow::Result<Recorder> {
     let find::Found { scenario, source } = found;
-    let recorder = Recorder::create_beside(scenario, source, "")
-        .or_else(|_| Recorder::create_in(&std::env::temp_dir(), scenario, source, ""));
+    let opening = Opening::practice(source, "");
+    let recorder = Recorder::create_beside(scenario, opening.clone())
+        .or_else(|_| Recorder::create_in(&std::env::temp_dir(), scenario, opening));
     Ok(recorder?)
 }

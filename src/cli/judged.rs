@@ -48,6 +48,8 @@ impl Judged {
         let proof = json!({
             "scenario": head.scenario,
             "who": head.who,
+            "mode": head.mode.word(),
+            "went_on_from": self.went_on_from(),
             "genuine": true,
             "fingerprint": self.replayed.fingerprint,
             "ended": self.ended(),
@@ -69,6 +71,7 @@ impl Judged {
     const fn ended(&self) -> &'static str {
         match self.replayed.end {
             End::Closed => "closed",
+            End::Left => "left",
             End::Cut => "cut",
             End::Torn(_) => "torn",
         }
@@ -80,6 +83,12 @@ impl Judged {
             who if who.trim().is_empty() => self.file.clone(),
             who => who,
         }
+    }
+
+    /// The file and the line of the attempt from which it went on, if it is a second try.
+    fn went_on_from(&self) -> Option<String> {
+        let branch = self.replayed.head.branch.as_ref()?;
+        Some(format!("{}, line {}", plain(&branch.attempt), branch.line))
     }
 
     /// Its page with marks and evidence, ready for print.
@@ -94,6 +103,8 @@ impl Judged {
             customer: format!("{}, {}", file.customer.name, file.customer.place),
             complaint: file.customer.complaint.clone(),
             program: plain(&head.program),
+            mode: Some(head.mode),
+            went_on_from: self.went_on_from(),
             duration: self.replayed.job.now(),
             is_genuine: true,
             fingerprint: self.replayed.fingerprint.clone(),
@@ -114,14 +125,16 @@ impl Judged {
         } = &self.replayed;
         let cut = match end {
             End::Closed => String::new(),
+            End::Left => "It was left, and the job not handed back.\n".to_owned(),
             End::Cut => "It was cut: it has no closing line.\n".to_owned(),
             End::Torn(line) => format!("It was cut: line {line} is torn and does not count.\n"),
         };
         format!(
-            "Genuine: {} at {}, {} on the clock, {done} actions done, {refused} refused.\n\
+            "Genuine: {} at {}, {}, {} on the clock, {done} actions done, {refused} refused.\n\
              {cut}Fingerprint {fingerprint}\n",
             self.person(),
             plain(&head.scenario),
+            head.mode,
             clock(job.now()),
         )
     }
@@ -138,6 +151,8 @@ pub(super) fn page_without_marks(path: &Path) -> Page {
         customer: nothing(),
         complaint: nothing(),
         program: nothing(),
+        mode: None,
+        went_on_from: None,
         duration: 0,
         is_genuine: false,
         fingerprint: nothing(),

@@ -3,7 +3,7 @@
 use super::Answer;
 use super::find::{self, Found};
 use super::judged::Judged;
-use crate::attempt::Recorder;
+use crate::attempt::{Opening, Recorder};
 use crate::job::procedure::{CourseLine, Performance, Procedure};
 use anyhow::{Context, anyhow, bail};
 use serde_json::{Map, Value, json};
@@ -49,9 +49,10 @@ impl Perform {
 
     fn recorder(&self, found: &Found) -> anyhow::Result<Recorder> {
         let Found { scenario, source } = found;
+        let opening = Opening::practice(source, &self.who);
         let recorder = match &self.out {
-            Some(path) => Recorder::create(path, scenario, source, &self.who)?,
-            None => Recorder::create_beside(scenario, source, &self.who)?,
+            Some(path) => Recorder::create(path, scenario, opening)?,
+            None => Recorder::create_beside(scenario, opening)?,
         };
         Ok(recorder)
     }

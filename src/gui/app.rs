@@ -3,7 +3,7 @@
 use super::end::end_ui;
 use super::part::Part;
 use super::practise::{Ended, Practise};
-use super::session::Opener;
+use super::session::Attempts;
 use super::settings::{Keeper, Settings, settings_ui};
 use super::start::{Start, start_ui};
 use super::theme;
@@ -18,7 +18,7 @@ use eframe::egui::{Context, Frame, Margin, Panel, Ui};
 /// The program's window.
 pub struct App {
     scenarios: Vec<Scenario>,
-    opener: Opener,
+    attempts: Attempts,
     start: Start,
     reads: Reads,
     settings: Settings,
@@ -45,11 +45,11 @@ impl std::fmt::Debug for App {
 }
 
 impl App {
-    /// A window on these scenarios, at its start. `opener` opens the door to one of them.
-    pub fn new(scenarios: Vec<Scenario>, opener: Opener) -> Self {
+    /// A window on these scenarios, at its start; `attempts` says where what is done is kept.
+    pub fn new(scenarios: Vec<Scenario>, attempts: Attempts) -> Self {
         Self {
             scenarios,
-            opener,
+            attempts,
             start: Start::default(),
             reads: Reads::chosen(&Settings::default()),
             settings: Settings::default(),
@@ -134,9 +134,10 @@ impl App {
             return;
         };
         self.start.has_read = true;
-        match (self.opener)(scenario, self.start.who.trim()) {
-            Ok(session) => {
-                let practise = Practise::new(session, scenario.clone());
+        let (who, mode) = (self.start.who.trim(), self.start.mode);
+        match self.attempts.begin(scenario, who, mode) {
+            Ok(recorder) => {
+                let practise = Practise::new(recorder, scenario.clone());
                 self.room = Room::Practise(Box::new(practise));
                 self.start.trouble = None;
             }

@@ -31,7 +31,7 @@ mod widgets;
 pub use app::App;
 pub use no_window::NoWindow;
 pub use part::Part;
-pub use session::{Kept, Opener, Session, record_attempts};
+pub use session::{Attempts, Kept};
 pub use settings::{Keeper, Settings, TextSize};
 pub use sheet::{fault_label, field_label};
 pub use system::System;
@@ -56,7 +56,7 @@ pub fn run() -> Result<(), NoWindow> {
             no_window::is_up();
             App::dress(&cc.egui_ctx);
             let scenarios = shipped_names().filter_map(Scenario::shipped).collect();
-            let app = App::new(scenarios, record_attempts());
+            let app = App::new(scenarios, Attempts::beside());
             Ok(Box::new(app.with_settings(Keeper::of_this_person())))
         });
         eframe::run_native("coldbench", options, begin)

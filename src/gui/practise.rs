@@ -1,4 +1,4 @@
-//! The room in which a job is worked on: it owns the session and passes actions through its door.
+//! The room in which a job is worked on: it owns the recorder and passes actions through its door.
 
 mod narrow;
 
@@ -11,13 +11,13 @@ use super::pace::Pace;
 use super::part::Part;
 use super::room::Layout;
 use super::scene::{Scene, flowing};
-use super::session::{Kept, Session};
+use super::session::{Kept, keep};
 use super::sheet::{SheetDraft, sheet_ui};
 use super::site::site_ui;
 use super::theme::Palette;
 use super::view::{Reads, View};
-use crate::attempt::Observer;
-use crate::job::{Job, TICKS_PER_SECOND};
+use crate::attempt::{Mode, Observer, Recorder};
+use crate::job::{Door as _, Job, TICKS_PER_SECOND};
 use crate::marking::{CourseRecorder, Report};
 use crate::scenario::Scenario;
 use crate::words::Action;
@@ -36,7 +36,7 @@ enum Side {
 
 /// A job under way in the window.
 pub struct Practise {
-    session: Box<dyn Session>,
+    recorder: Recorder,
     scenario: Scenario,
     scene: Scene,
     course: CourseRecorder,
@@ -70,12 +70,12 @@ pub struct Ended {
 }
 
 impl Practise {
-    /// Begins to work behind a session's door.
-    pub fn new(session: Box<dyn Session>, scenario: Scenario) -> Self {
+    /// Begins to work behind a recorder's door.
+    pub fn new(recorder: Recorder, scenario: Scenario) -> Self {
         Self {
-            session,
+            coach: (recorder.head().mode == Mode::Practice).then(|| Coach::of(&scenario)),
+            recorder,
             scene: Scene::of(&scenario),
-            coach: Some(Coach::of(&scenario)),
             scenario,
             course: CourseRecorder::default(),
             pace: Pace::paused(),
@@ -92,25 +92,31 @@ impl Practise {
 
     /// The job behind the door, to look at.
     pub fn job(&self) -> &Job {
-        self.session.job()
+        self.recorder.job()
+    }
+
+    /// For what the job was begun.
+    pub const fn mode(&self) -> Mode {
+        self.recorder.head().mode
     }
 
     /// Does an action; a refusal is kept to be shown.
     pub fn act(&mut self, action: Action) {
-        let answer = self.session.apply(action);
+        let answer = self.recorder.apply(action);
         self.course
-            .action(self.session.job(), &action, answer.is_err());
+            .action(self.recorder.job(), &action, answer.is_err());
         self.refusal = answer.err().map(|refusal| refusal.why);
     }
 
     /// Lets ticks pass.
     pub fn run(&mut self, ticks: u64, reads: Reads) {
+        let mode = self.mode();
         for _ in 0..ticks {
-            self.session.tick();
-            let job = self.session.job();
+            self.recorder.tick();
+            let job = self.recorder.job();
             if job.now().is_multiple_of(TICKS_PER_SECOND) {
                 self.course.second(job);
-                self.chart.note(&View::new(job, &self.scene, reads));
+                self.chart.note(&View::new(job, &self.scene, mode, reads));
             }
         }
     }
@@ -126,15 +132,15 @@ impl Practise {
         self.side = Side::Sheet;
     }
 
-    /// Closes the session and marks the course.
+    /// Closes the recording and marks the course.
     pub fn finish(self) -> Ended {
-        let course = self.course.finish(self.session.job());
+        let course = self.course.finish(self.recorder.job());
         let file = &self.scenario.file;
         Ended {
             title: file.title.clone(),
             trains: flowing(&file.trains),
             report: Report::new(&course, &file.rubric, file.pass),
-            kept: self.session.finish(),
+            kept: keep(self.recorder),
         }
     }
 
@@ -156,7 +162,7 @@ impl Practise {
     pub fn room_ui(&mut self, ui: &mut Ui, reads: Reads) {
         self.pass_time(ui, reads);
         if let Some(coach) = &mut self.coach {
-            let job = self.session.job();
+            let job = self.recorder.job();
             coach.look(&mut self.course, job, &self.scenario, reads.system);
         }
         let mut actions = Vec::new();
@@ -191,7 +197,7 @@ impl Practise {
             .show(ui, |ui| self.side_ui(ui, reads, actions));
         let before = self.chosen;
         CentralPanel::default().frame(Frame::NONE).show(ui, |ui| {
-            let view = View::new(self.session.job(), &self.scene, reads);
+            let view = View::new(self.recorder.job(), &self.scene, self.mode(), reads);
             site_ui(ui, &view, &mut self.chosen);
         });
         if self.chosen != before {
@@ -201,7 +207,7 @@ impl Practise {
 
     /// The clock, and why the last thing was not done.
     fn top_ui(&mut self, ui: &mut Ui, reads: Reads) {
-        let view = View::new(self.session.job(), &self.scene, reads);
+        let view = View::new(self.recorder.job(), &self.scene, self.mode(), reads);
         ui.horizontal_wrapped(|ui| {
             clock_ui(ui, &view, &mut self.pace);
             ui.separator();
@@ -216,7 +222,7 @@ impl Practise {
 
     /// The instruments, and the strip chart where there is room beside them.
     fn bottom_ui(&mut self, ui: &mut Ui, reads: Reads) {
-        let view = View::new(self.session.job(), &self.scene, reads);
+        let view = View::new(self.recorder.job(), &self.scene, self.mode(), reads);
         ui.horizontal_top(|ui| {
             instruments_ui(ui, &view);
             self.chart_is_below = ui.available_width() > ROOM_FOR_CHART;
@@ -228,7 +234,7 @@ impl Practise {
 
     /// What can be done, the job sheet, and the strip chart where it has no room below.
     fn side_ui(&mut self, ui: &mut Ui, reads: Reads, actions: &mut Vec<Action>) {
-        let view = View::new(self.session.job(), &self.scene, reads);
+        let view = View::new(self.recorder.job(), &self.scene, self.mode(), reads);
         ui.horizontal(|ui| {
             ui.selectable_value(&mut self.side, Side::Hands, "At hand");
             ui.selectable_value(&mut self.side, Side::Sheet, "Job sheet");

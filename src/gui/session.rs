@@ -1,14 +1,8 @@
-//! What stands behind the window's door: a job with its journal.
+//! Where attempts are kept, and the door to one: a job with its journal.
 
-use crate::attempt::Recorder;
-use crate::job::Door;
+use crate::attempt::{DIRECTORY, Mode, Opening, Recorder};
 use crate::scenario::Scenario;
-
-/// A door that can be closed for good.
-pub trait Session: Door {
-    /// Closes the recording; gives where it is kept and its fingerprint, or what went wrong.
-    fn finish(self: Box<Self>) -> Result<Kept, String>;
-}
+use std::path::PathBuf;
 
 /// A finished recording.
 #[derive(Debug, Clone)]
@@ -19,29 +13,52 @@ pub struct Kept {
     pub fingerprint: String,
 }
 
-/// Opens the door to a scenario for a person: scenario and name in, session out, or what is in
-/// the way.
-pub type Opener = Box<dyn FnMut(&Scenario, &str) -> Result<Box<dyn Session>, String>>;
+/// The folders of attempts: each is written in the first of them that can be written.
+#[derive(Debug, Clone)]
+pub struct Attempts {
+    folders: Vec<PathBuf>,
+}
 
-impl Session for Recorder {
-    fn finish(self: Box<Self>) -> Result<Kept, String> {
-        let closed = self.close().map_err(|error| error.to_string())?;
-        Ok(Kept {
-            place: closed.path.display().to_string(),
-            fingerprint: closed.fingerprint,
-        })
+impl Attempts {
+    /// Beside where the program runs; where that cannot be written, among passing files.
+    pub fn beside() -> Self {
+        let passing = std::env::temp_dir().join("coldbench").join(DIRECTORY);
+        Self {
+            folders: vec![PathBuf::from(DIRECTORY), passing],
+        }
+    }
+
+    /// In this folder and nowhere else.
+    pub fn in_folder(folder: impl Into<PathBuf>) -> Self {
+        Self {
+            folders: vec![folder.into()],
+        }
+    }
+
+    /// Begins an attempt, or says what is in the way.
+    pub fn begin(&self, scenario: &Scenario, who: &str, mode: Mode) -> Result<Recorder, String> {
+        let opening = Opening {
+            source: format!("scenarios/{}.ron", scenario.name),
+            who: who.to_owned(),
+            mode,
+            branch: None,
+        };
+        let mut trouble = "there is no folder for attempts".to_owned();
+        for folder in &self.folders {
+            match Recorder::create_in(folder, scenario, opening.clone()) {
+                Ok(recorder) => return Ok(recorder),
+                Err(error) => trouble = error.to_string(),
+            }
+        }
+        Err(trouble)
     }
 }
 
-/// Records beside where the program runs; where that cannot be written, among passing files.
-pub fn record_attempts() -> Opener {
-    Box::new(|scenario, who| {
-        let source = format!("scenarios/{}.ron", scenario.name);
-        let recorder = Recorder::create_beside(scenario, &source, who)
-            .or_else(|_| Recorder::create_in(&std::env::temp_dir(), scenario, &source, who));
-        match recorder {
-            Ok(recorder) => Ok(Box::new(recorder) as Box<dyn Session>),
-            Err(error) => Err(error.to_string()),
-        }
+/// Closes a recording; gives where it is kept and its fingerprint, or what went wrong.
+pub fn keep(recorder: Recorder) -> Result<Kept, String> {
+    let closed = recorder.close().map_err(|error| error.to_string())?;
+    Ok(Kept {
+        place: closed.path.display().to_string(),
+        fingerprint: closed.fingerprint,
     })
 }

@@ -2,6 +2,7 @@
 
 use super::cautions::{AT_THE_START, PRACTICE_ONLY, caution_ui};
 use super::scene::flowing;
+use crate::attempt::Mode;
 use crate::scenario::Scenario;
 use eframe::egui::{CentralPanel, Frame, RichText, ScrollArea, Ui};
 
@@ -10,11 +11,25 @@ use eframe::egui::{CentralPanel, Frame, RichText, ScrollArea, Ui};
 pub struct Start {
     /// The person's own name, for the attempt.
     pub who: String,
+    /// For what a job is opened.
+    pub mode: Mode,
     /// The cautions were read.
     pub has_read: bool,
     /// Why a scenario could not be opened.
     pub trouble: Option<String>,
 }
+
+/// What a job can be opened for.
+const MODES: [(Mode, &str); 2] = [
+    (
+        Mode::Practice,
+        "Practise: with help, and one can go back to a moment and try again",
+    ),
+    (
+        Mode::Assessed,
+        "Be assessed: no help and no going back; the attempt says so",
+    ),
+];
 
 /// Shows the room; gives the place in the list of the scenario that was chosen.
 pub fn start_ui(ui: &mut Ui, start: &mut Start, scenarios: &[Scenario]) -> Option<usize> {
@@ -58,6 +73,9 @@ fn list(ui: &mut Ui, start: &mut Start, scenarios: &[Scenario]) -> Option<usize>
         ui.text_edit_singleline(&mut start.who)
             .labelled_by(label.id);
     });
+    for (mode, text) in MODES {
+        ui.radio_value(&mut start.mode, mode, text);
+    }
     ui.add_space(8.0);
     if let Some(trouble) = &start.trouble {
         caution_ui(ui, trouble);

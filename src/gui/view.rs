@@ -4,6 +4,7 @@
 use super::scene::Scene;
 use super::settings::Settings;
 use super::system::System;
+use crate::attempt::Mode;
 use crate::fluid::refrigerant::Refrigerant;
 use crate::job::{Coat, Job, JobSheet, TICKS_PER_SECOND};
 use crate::kit::{Hose, HoseState, ThermometerPlace};
@@ -17,6 +18,8 @@ pub struct View<'a> {
     job: &'a Job,
     /// What is known before the first look: the customer, the nameplate.
     pub scene: &'a Scene,
+    /// For what the job was begun: help and going back are for practice only.
+    pub mode: Mode,
     /// How the person reads: language, units, the gauges' scale.
     pub reads: Reads,
 }
@@ -66,8 +69,13 @@ pub struct ValveLook {
 
 impl<'a> View<'a> {
     /// A view of a job.
-    pub const fn new(job: &'a Job, scene: &'a Scene, reads: Reads) -> Self {
-        Self { job, scene, reads }
+    pub const fn new(job: &'a Job, scene: &'a Scene, mode: Mode, reads: Reads) -> Self {
+        Self {
+            job,
+            scene,
+            mode,
+            reads,
+        }
     }
 
     /// The units of measure chosen.

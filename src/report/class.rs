@@ -2,24 +2,27 @@
 
 use super::Page;
 use super::wrap::cell;
+use crate::attempt::Mode;
 use crate::marking::phrases;
 use std::fmt::Write;
 
 /// The attempts of a class, one line each, in the order given, with a head and a closing line.
 pub fn class_table(pages: &[Page]) -> String {
     let mut table = format!(
-        "{} {} {:>8} {:>7}  {:<11}  missed\n",
+        "{} {} {:<8} {:>8} {:>7}  {:<11}  missed\n",
         cell("name", 22),
         cell("scenario", 16),
+        "mode",
         "time",
         "score",
         "result"
     );
     for page in pages {
         let line = format!(
-            "{} {} {:>8} {:>5.1} %  {:<11}  {}",
+            "{} {} {:<8} {:>8} {:>5.1} %  {:<11}  {}",
             cell(&page.person, 22),
             cell(&page.scenario, 16),
+            page.mode.map_or("", Mode::word),
             phrases::clock(page.duration),
             page.report.score_percent,
             page.result(),

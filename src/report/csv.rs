@@ -1,13 +1,14 @@
 //! A class for the gradebook: comma-separated values by RFC 4180.
 
 use super::Page;
+use crate::attempt::Mode;
 use crate::job::TICKS_PER_SECOND;
 
 /// One line for each attempt, after a line with the names of the columns.
 pub fn class_csv(pages: &[Page]) -> String {
     let mut text = String::from(
         "name,scenario,duration_s,genuine,points,of,score_percent,passed,critical_missed,\
-         left_open,findings,fingerprint\r\n",
+         left_open,findings,fingerprint,mode\r\n",
     );
     for page in pages {
         let report = &page.report;
@@ -25,6 +26,7 @@ pub fn class_csv(pages: &[Page]) -> String {
             report.left_open().to_string(),
             report.findings.len().to_string(),
             quoted(&page.fingerprint),
+            page.mode.map_or("", Mode::word).to_owned(),
         ];
         text.push_str(&cells.join(","));
         text.push_str("\r\n");

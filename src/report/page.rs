@@ -1,6 +1,7 @@
 //! The printable page of one attempt.
 
 use super::wrap::wrapped;
+use crate::attempt::Mode;
 use crate::marking::{Mark, Report, phrases};
 use std::fmt;
 
@@ -21,6 +22,10 @@ pub struct Page {
     pub complaint: String,
     /// The version of the program that recorded it.
     pub program: String,
+    /// For what it was begun; of an attempt that is not genuine nobody knows.
+    pub mode: Option<Mode>,
+    /// The file and the line of the attempt from which it went on, if it is a second try.
+    pub went_on_from: Option<String>,
     /// How long the job took, ticks.
     pub duration: u64,
     /// Whether the recording was proved unchanged and replayed to the same bits.
@@ -43,6 +48,15 @@ impl Page {
         }
     }
 
+    /// Practice or assessed, and whether it is a second try.
+    fn mode_text(&self) -> String {
+        let mode = self.mode.map_or("not known", Mode::word);
+        match &self.went_on_from {
+            Some(other) => format!("{mode}; went on from {other}"),
+            None => mode.to_owned(),
+        }
+    }
+
     fn head(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         f.write_str("Coldbench: report of an attempt\n\n")?;
         let genuine = if self.is_genuine {
@@ -59,6 +73,7 @@ impl Page {
             ("Unit         ", self.unit.clone()),
             ("Customer     ", self.customer.clone()),
             ("Complaint    ", self.complaint.clone()),
+            ("Mode         ", self.mode_text()),
             ("Duration     ", phrases::clock(self.duration)),
             ("Recording    ", genuine.to_owned()),
             ("Fingerprint  ", self.fingerprint.clone()),

@@ -1,6 +1,7 @@
 //! The printed page, the class, the gradebook, the rows.
 
 use crate::story::{Story, criterion};
+use coldbench::attempt::Mode;
 use coldbench::marking::{AssessorMark, Report};
 use coldbench::report::{Page, ReportRows, class_csv, class_table};
 use coldbench::scenario::{Criterion, Rule};
@@ -40,6 +41,8 @@ fn page(person: &str) -> Page {
         customer: "M. Lindqvist, a bakery".to_owned(),
         complaint: "It ran all night and the shop is warm as an oven.".to_owned(),
         program: "0.1.0".to_owned(),
+        mode: Some(Mode::Assessed),
+        went_on_from: None,
         duration: story.course.end,
         is_genuine: true,
         fingerprint: "5e1f00d5".to_owned(),
@@ -55,6 +58,7 @@ Scenario     The bakery that got warm (clogged_drier)
 Unit         r22_3ton_orifice
 Customer     M. Lindqvist, a bakery
 Complaint    It ran all night and the shop is warm as an oven.
+Mode         assessed
 Duration     0:15:03
 Recording    proved unchanged by replay
 Fingerprint  5e1f00d5
@@ -120,9 +124,9 @@ fn a_recording_that_is_not_genuine_never_passes() {
 fn a_class_is_one_line_an_attempt() {
     let table = class_table(&[page("Ada Nwosu"), page("Bartholomew Quincey Featherstone")]);
     let expected = "\
-name                   scenario             time   score  result       missed
-Ada Nwosu              clogged_drier     0:15:03  72.2 %  not passed   1 (1 critical) 1 open
-Bartholomew Quincey F… clogged_drier     0:15:03  72.2 %  not passed   1 (1 critical) 1 open
+name                   scenario         mode         time   score  result       missed
+Ada Nwosu              clogged_drier    assessed  0:15:03  72.2 %  not passed   1 (1 critical) 1 open
+Bartholomew Quincey F… clogged_drier    assessed  0:15:03  72.2 %  not passed   1 (1 critical) 1 open
 0 of 2 passed
 ";
     assert_eq!(table, expected);
@@ -133,8 +137,8 @@ fn a_gradebook_takes_names_as_names() {
     let csv = class_csv(&[page("Nwosu, \"Ada\""), page("=2+3")]);
     let lines: Vec<&str> = csv.split("\r\n").collect();
     let columns = lines[0].split(',').count();
-    assert_eq!(columns, 12);
-    let rest = "clogged_drier,903.0,true,13,18,72.2,false,1,1,1,5e1f00d5";
+    assert_eq!(columns, 13);
+    let rest = "clogged_drier,903.0,true,13,18,72.2,false,1,1,1,5e1f00d5,assessed";
     assert_eq!(lines[1], format!("\"Nwosu, \"\"Ada\"\"\",{rest}"));
     assert_eq!(lines[2], format!("'=2+3,{rest}"));
     assert_eq!(lines[3], "");

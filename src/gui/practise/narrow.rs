@@ -8,6 +8,7 @@ use crate::gui::room::{FACES_HEIGHT, faces_ui, scrolled_instruments, scrolled_si
 use crate::gui::sheet::sheet_ui;
 use crate::gui::site::site_ui;
 use crate::gui::view::{Reads, View};
+use crate::job::Door as _;
 use crate::words::Action;
 use eframe::egui::{CentralPanel, Frame, Key, Panel, Ui};
 
@@ -20,7 +21,7 @@ impl Practise {
         reads: Reads,
         actions: &mut Vec<Action>,
     ) {
-        let view = View::new(self.session.job(), &self.scene, reads);
+        let view = View::new(self.recorder.job(), &self.scene, self.mode(), reads);
         if self.side != Side::Instruments {
             Panel::bottom("faces")
                 .frame(frame)

@@ -165,8 +165,8 @@ mod tests {
         let folder = folder("bad");
         fs::create_dir_all(&folder).expect("a passing folder");
         let file = folder.join(NAME);
-        let bad = "(version: 1, language: English, units: Metrik, gauge_scale: Some(\"R-22\"),\n colours: Light, \
-                   text: 110)";
+        let bad = "(version: 1, language: English, units: Metrik,\n \
+                   gauge_scale: Some(\"R-22\"), colours: Light, text: 110)";
         fs::write(&file, bad).expect("a passing file");
         let mut keeper = Keeper::in_folder(&folder);
         assert_eq!(keeper.kept(), Settings::default());

@@ -17,7 +17,7 @@ use serde::{Deserialize, Serialize};
 #[serde(deny_unknown_fields)]
 pub struct Settings {
     /// The version of this format: 1.
-    version: u32,
+    pub version: u32,
     /// The language.
     pub language: Language,
     /// The units of measure.

@@ -4,9 +4,11 @@ mod course;
 mod load;
 mod perform;
 mod round;
+mod wait;
 
 pub use course::CourseLine;
 pub use perform::{Performance, Stopped};
+pub use wait::{Awaited, Look, Wait};
 
 use crate::units::{Fraction, Mass, TemperatureDifference, Time};
 use crate::words::{Action, Bound, Reading, SheetField};

@@ -2,6 +2,7 @@
 
 use super::course::{CourseLine, clock, key_readings, readings_text};
 use super::round::as_written;
+use super::wait::{Awaited, Look, Wait};
 use super::{Goal, Procedure, Step};
 use crate::job::{Door, Job, Refusal, TICKS_PER_SECOND};
 use crate::units::{Fraction, Mass, Time};
@@ -159,18 +160,17 @@ impl<'a> Performance<'a> {
     }
 
     fn until(&mut self, reading: Reading, is: Bound, within: Time, hold: Time) -> Result<(), Why> {
-        let mut held = 0;
-        for _ in 0..=ticks(within) {
-            let shown = self.door.job().reading(reading).quantity();
-            let is_so = shown.is_some_and(|quantity| is.holds(quantity));
-            if is_so && held >= ticks(hold) {
-                return Ok(());
+        let mut wait = Wait::new(Awaited::Shows(reading, is, hold), within);
+        loop {
+            match wait.look(self.door.job()) {
+                Look::NotYet => self.door.tick(),
+                Look::Reached => return Ok(()),
+                Look::GaveUp => {
+                    let shown = self.door.job().reading(reading).to_string();
+                    return Err(Why::NotInTime { within, shown });
+                }
             }
-            held = if is_so { held + 1 } else { 0 };
-            self.door.tick();
         }
-        let shown = self.door.job().reading(reading).to_string();
-        Err(Why::NotInTime { within, shown })
     }
 
     fn note(&mut self, field: SheetField) -> Result<(), Why> {

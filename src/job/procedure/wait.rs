@@ -1,0 +1,136 @@
+//! Waiting for an instrument, looked at tick by tick: for a written procedure and for the window.
+
+use crate::job::{Job, TICKS_PER_SECOND};
+use crate::units::{PSI, Time};
+use crate::words::{Bound, Reading, Shown};
+
+/// What is waited for.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum Awaited {
+    /// An instrument shows a value in a bound, without a break for so long.
+    Shows(Reading, Bound, Time),
+    /// What an instrument shows no longer moves.
+    Steady(Reading),
+    /// Only that the time goes by.
+    Nothing,
+}
+
+/// A wait under way. It changes nothing: whoever waits looks, and lets a tick pass if he must
+/// wait on.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Wait {
+    what: Awaited,
+    /// The looks after which it is given up, and those that there were.
+    limit: u64,
+    looks: u64,
+    /// For how many looks it has been so without a break.
+    held: u64,
+    /// The least and the most that was shown since then, SI.
+    range: Option<(f64, f64)>,
+}
+
+/// How a wait stands.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Look {
+    /// Not yet: wait on.
+    NotYet,
+    /// It came true.
+    Reached,
+    /// It did not come true within the limit.
+    GaveUp,
+}
+
+/// A reading is steady when it has stayed in its band for this long, s.
+///
+/// Chosen: 3 min, as one watches a unit settle before writing down (common practice, no source).
+const STEADY_FOR: u64 = 180;
+
+impl Wait {
+    /// Waits for something, at most so long.
+    pub fn new(what: Awaited, within: Time) -> Self {
+        Self {
+            what,
+            limit: ticks(within),
+            looks: 0,
+            held: 0,
+            range: None,
+        }
+    }
+
+    /// What is waited for.
+    pub const fn what(&self) -> Awaited {
+        self.what
+    }
+
+    /// The ticks waited so far, and the most that are waited.
+    pub const fn progress(&self) -> (u64, u64) {
+        (self.looks, self.limit)
+    }
+
+    /// Looks at a job as it stands; to be done once before each tick.
+    pub fn look(&mut self, job: &Job) -> Look {
+        let is_reached = match self.what {
+            Awaited::Nothing => self.looks >= self.limit,
+            Awaited::Shows(reading, is, hold) => {
+                let shown = job.reading(reading).quantity();
+                let is_so = shown.is_some_and(|quantity| is.holds(quantity));
+                self.holds(is_so, ticks(hold))
+            }
+            Awaited::Steady(reading) => {
+                let stays = self.stays(reading, job.reading(reading));
+                self.holds(stays, STEADY_FOR * TICKS_PER_SECOND)
+            }
+        };
+        if is_reached {
+            return Look::Reached;
+        }
+        if self.looks >= self.limit {
+            return Look::GaveUp;
+        }
+        self.looks += 1;
+        Look::NotYet
+    }
+
+    /// Whether it is so now and has been for as many looks.
+    const fn holds(&mut self, is_so: bool, hold: u64) -> bool {
+        let is_held = is_so && self.held >= hold;
+        self.held = if is_so { self.held + 1 } else { 0 };
+        is_held
+    }
+
+    /// Whether a reading is still in the band that it was in; if not, a new band begins with it.
+    fn stays(&mut self, reading: Reading, shown: Shown) -> bool {
+        let Some(value) = shown.quantity().map(|quantity| quantity.si) else {
+            self.range = None;
+            return false;
+        };
+        let (low, high) = self.range.unwrap_or((value, value));
+        let (low, high) = (low.min(value), high.max(value));
+        let stays = high - low <= band(reading, value);
+        self.range = Some(if stays { (low, high) } else { (value, value) });
+        stays
+    }
+}
+
+/// By how much a reading may move and is still called steady, SI.
+///
+/// Chosen: a little more than one step of the instrument, and of a micron gauge, whose last digit
+/// dances, two percent (common practice, no source).
+fn band(reading: Reading, value: f64) -> f64 {
+    match reading {
+        Reading::LowGauge => 0.6 * PSI,
+        Reading::HighGauge => 1.1 * PSI,
+        Reading::Microns => 0.02 * value,
+        Reading::NitrogenOutlet => 5.5 * PSI,
+        Reading::NitrogenCylinder => 55.0 * PSI,
+        // A quarter of an ounce.
+        Reading::Scale => 0.007,
+        Reading::CompressorAmps => 0.15,
+        Reading::Thermometer(_) => 0.25 / 1.8,
+        Reading::Detector | Reading::Bubbles(_) => 0.05,
+    }
+}
+
+fn ticks(time: Time) -> u64 {
+    (time.seconds() * TICKS_PER_SECOND as f64).round() as u64
+}
