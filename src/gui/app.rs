@@ -25,8 +25,6 @@ pub struct App {
     keeper: Keeper,
     /// The settings are laid open.
     choosing: bool,
-    /// What was last put into the context.
-    worn: Option<Settings>,
     room: Room,
 }
 
@@ -55,7 +53,6 @@ impl App {
             settings: Settings::default(),
             keeper: Keeper::nowhere(),
             choosing: false,
-            worn: None,
             room: Room::Start,
         }
     }
@@ -147,7 +144,7 @@ impl App {
 
     /// Shows the window.
     pub fn window_ui(&mut self, ui: &mut Ui) {
-        self.wear(ui.ctx());
+        theme::wear(ui.ctx(), self.settings.colours, self.settings.text.factor());
         self.bar_ui(ui);
         match &mut self.room {
             Room::Start => {
@@ -189,14 +186,6 @@ impl App {
         });
         self.reads = Reads::chosen(&self.settings);
         self.keeper.keep(self.settings);
-    }
-
-    /// Puts colours and size into the context where they were changed.
-    fn wear(&mut self, ctx: &Context) {
-        if self.worn != Some(self.settings) {
-            theme::wear(ctx, self.settings.colours, self.settings.text.factor());
-            self.worn = Some(self.settings);
-        }
     }
 
     fn leave_when_over(&mut self, ui: &Ui) {

@@ -42,6 +42,8 @@ pub struct Coach {
     slips: Vec<Message>,
     lost: f64,
     costs: Costs,
+    /// How high it came out last time, points.
+    height: f32,
 }
 
 impl Coach {
@@ -59,6 +61,7 @@ impl Coach {
             slips: Vec::new(),
             lost: 0.0,
             costs: scenario.file.costs.clone(),
+            height: 0.0,
         }
     }
 
@@ -123,25 +126,29 @@ fn level_text(system: System, level: Level) -> String {
     }
 }
 
-/// Shows the coach at the foot of a panel.
+/// Shows the coach at the foot of a panel, as high as it needs and never more than half of it.
 pub fn coach_below(ui: &mut Ui, view: &View, coach: &mut Coach) {
-    let most = 0.45 * ui.available_height();
+    const MARGIN: f32 = 6.0;
+    let most = 0.5 * ui.available_height();
+    let height = (coach.height + 2.0 * MARGIN).min(most);
     Panel::bottom("coach")
-        .frame(Frame::NONE.inner_margin(Margin::symmetric(0, 6)))
-        .show(ui, |ui| coach_ui(ui, view, coach, most));
+        .frame(Frame::NONE.inner_margin(Margin::symmetric(0, MARGIN as i8)))
+        .exact_size(height)
+        .show(ui, |ui| coach_ui(ui, view, coach));
 }
 
-/// Shows the coach, to be scrolled where it is higher than this.
-pub fn coach_ui(ui: &mut Ui, view: &View, coach: &mut Coach, height: f32) {
-    ScrollArea::vertical()
-        .id_salt("coach")
-        .max_height(height)
-        .show(ui, |ui| {
-            ui.set_width(ui.available_width());
-            thought_ui(ui, view, coach);
-            slips_ui(ui, view, coach);
-            happened_ui(ui, view, coach);
-        });
+/// Shows the coach, to be scrolled where there is not enough room.
+pub fn coach_ui(ui: &mut Ui, view: &View, coach: &mut Coach) {
+    let scroll = ScrollArea::vertical().id_salt("coach").auto_shrink(false);
+    let shown = scroll.show(ui, |ui| {
+        thought_ui(ui, view, coach);
+        slips_ui(ui, view, coach);
+        happened_ui(ui, view, coach);
+    });
+    if (shown.content_size.y - coach.height).abs() > 0.5 {
+        coach.height = shown.content_size.y;
+        ui.request_repaint();
+    }
 }
 
 fn thought_ui(ui: &mut Ui, view: &View, coach: &mut Coach) {

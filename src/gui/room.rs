@@ -47,16 +47,16 @@ pub fn scrolled_site(ui: &mut Ui, site: impl FnOnce(&mut Ui)) {
 
 /// The faces of the row, and what they are called there.
 const FACES: [(Reading, &str); 5] = [
-    (Reading::LowGauge, "low gauge"),
-    (Reading::HighGauge, "high gauge"),
-    (Reading::Microns, "microns"),
+    (Reading::LowGauge, "room-low-gauge"),
+    (Reading::HighGauge, "room-high-gauge"),
+    (Reading::Microns, "room-microns"),
     (
         Reading::Thermometer(ThermometerPlace::SuctionLine),
-        "suction line",
+        "room-suction-line",
     ),
     (
         Reading::Thermometer(ThermometerPlace::LiquidLine),
-        "liquid line",
+        "room-liquid-line",
     ),
 ];
 
@@ -70,19 +70,36 @@ pub fn faces_ui(ui: &mut Ui, view: &View) {
         let width = (ui.available_width() + 4.0) / FACES.len() as f32 - 4.0;
         for (face, name) in FACES {
             let shown = view.reading(face);
-            let text = match face {
-                Reading::LowGauge | Reading::HighGauge => pressure_text(view.system(), shown),
-                _ if shown == Shown::Nothing => "none".to_owned(),
-                Reading::Microns => match shown.quantity() {
-                    Some(quantity) => format!("{:.0}", quantity.si / crate::units::MICRON),
-                    None => view.system().shown(shown),
-                },
-                _ => view.system().shown(shown),
-            };
+            let text = face_text(view, face, shown);
             let number = shown.quantity().map(|quantity| quantity.si);
-            display(ui, name, &text, number, FACES_HEIGHT - 24.0, width);
+            display(
+                ui,
+                &view.say(name),
+                &text,
+                number,
+                FACES_HEIGHT - 24.0,
+                width,
+            );
         }
     });
+}
+
+/// What a face of the row shows, with its unit.
+fn face_text(view: &View, face: Reading, shown: Shown) -> String {
+    let system = view.system();
+    match (face, shown) {
+        (Reading::Microns, Shown::Value(q)) => format!("{:.0}", q.si / crate::units::MICRON),
+        (Reading::LowGauge | Reading::HighGauge, _) => {
+            let text = pressure_text(system, shown);
+            if text.parse::<f64>().is_ok() {
+                format!("{text} {}", system.unit(face.dimension()))
+            } else {
+                text
+            }
+        }
+        (Reading::Thermometer(_), Shown::Nothing) => view.say("room-none"),
+        _ => system.shown(shown),
+    }
 }
 
 /// The least size of the instruments at which each can be read.

@@ -175,8 +175,15 @@ pub fn install(ctx: &Context) {
     light(ctx, Colours::Light);
 }
 
-/// Shows some colours, and everything at a size: 1 is the usual.
+/// Shows some colours, and everything at a size: 1 is the usual. Once they are shown, nothing is
+/// done again.
 pub fn wear(ctx: &Context, colours: Colours, size: f32) {
+    let worn = Id::unique("the colours and the size that are worn");
+    let wanted = (colours, size);
+    if ctx.data(|data| data.get_temp(worn)) == Some(wanted) {
+        return;
+    }
+    ctx.data_mut(|data| data.insert_temp(worn, wanted));
     match colours {
         Colours::Light | Colours::Projector => {
             light(ctx, colours);

@@ -31,13 +31,13 @@ impl Practise {
         CentralPanel::default().frame(frame).show(ui, |ui| {
             ui.horizontal_wrapped(|ui| {
                 for (side, name) in [
-                    (Side::Site, "Site"),
-                    (Side::Hands, "At hand"),
-                    (Side::Sheet, "Job sheet"),
-                    (Side::Instruments, "Instruments"),
-                    (Side::Chart, "Strip chart"),
+                    (Side::Site, "room-site"),
+                    (Side::Hands, "room-at-hand"),
+                    (Side::Sheet, "room-job-sheet"),
+                    (Side::Instruments, "room-instruments"),
+                    (Side::Chart, "room-strip-chart"),
                 ] {
-                    ui.selectable_value(&mut self.side, side, name);
+                    ui.selectable_value(&mut self.side, side, view.say(name));
                 }
                 if self.coach.is_some() {
                     ui.selectable_value(&mut self.side, Side::Coach, view.say("coach-coach"));
@@ -57,7 +57,7 @@ impl Practise {
                 (Side::Sheet, _) => sheet_ui(ui, &view, &mut self.sheet, actions),
                 (Side::Instruments, _) => scrolled_instruments(ui, &view),
                 (Side::Chart, _) => chart_ui(ui, &view, &self.chart),
-                (Side::Coach, Some(coach)) => coach_ui(ui, &view, coach, f32::INFINITY),
+                (Side::Coach, Some(coach)) => coach_ui(ui, &view, coach),
                 (Side::Hands | Side::Coach, _) => {
                     hands_ui(ui, &view, self.chosen, &mut self.drafts, actions);
                 }
