@@ -3,7 +3,7 @@
 
 use coldbench::attempt::Observer;
 use coldbench::coach::{
-    Depth, Happening, Price, Teller, Want, happenings, lost, next, passed, price, slips,
+    Depth, Happening, Price, Teller, Want, happenings, lost, outlook, price, slips,
 };
 use coldbench::job::procedure::{Performance, Procedure};
 use coldbench::job::{Door, Job, Refusal, TICKS_PER_SECOND};
@@ -49,7 +49,7 @@ impl Coached {
 
     fn think(&mut self) {
         let course = self.course.so_far(&self.job);
-        let want = next(course, &self.scenario.file.rubric, &self.job);
+        let want = outlook(course, &self.scenario.file.rubric, &self.job).next;
         let teller = Teller {
             course,
             target: self.scenario.unit.nameplate.target,
@@ -186,9 +186,10 @@ fn a_thought_gives_way_when_what_it_wants_is_done() {
     let scenario = job.scenario.clone();
     let rubric = &scenario.file.rubric;
     let now = job.job.clone();
-    let gone: Vec<&str> = passed(job.course(), rubric, &now)
+    let gone: Vec<&str> = outlook(job.course(), rubric, &now)
+        .passed
         .into_iter()
-        .map(|gone| rubric[gone.criterion].text.as_str())
+        .map(|place| rubric[place].text.as_str())
         .collect();
     assert_eq!(gone, ["High hose purged"]);
 }

@@ -2,7 +2,7 @@
 //!
 //! It knows the state of the job and the rubric and nothing of any one scenario. Each criterion
 //! that is not met yet *wants* something ([`Want`]); the earliest in the order of the work is the
-//! next thought ([`next`]). A thought has three levels: the aim, as a question; the principle and
+//! next thought ([`outlook`]). A thought has three levels: the aim, as a question; the principle and
 //! the instrument that tells; what is to be reached, with the value of the rubric. None of them
 //! says where to put a hand, and none gives the diagnosis away.
 //!
@@ -19,7 +19,7 @@ mod thought;
 mod want;
 
 pub use cost::{Happening, Price, happenings, lost, price};
-pub use next::{Passed, next, passed};
+pub use next::{Outlook, outlook};
 pub use stage::Stage;
 pub use sums::{Slip, slips};
 pub use thought::{Depth, Teller};

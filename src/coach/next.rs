@@ -8,24 +8,37 @@ use crate::marking::Course;
 use crate::scenario::Criterion;
 use crate::words::Milestone;
 
-/// What is to be thought of next. Within a stage what guards comes first, then a run that is still
+/// What the coach sees in a job.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Outlook {
+    /// What is to be thought of next.
+    pub next: Want,
+    /// The places in the rubric of the criteria that can no longer be met.
+    pub passed: Vec<usize>,
+}
+
+/// Looks at a job.
+pub fn outlook(course: &Course, rubric: &[Criterion], job: &Job) -> Outlook {
+    let mut wants = Vec::new();
+    let mut passed = Vec::new();
+    for (place, criterion) in rubric.iter().enumerate() {
+        match standing(criterion, course, rubric, job) {
+            Standing::Wants(stage, want) => wants.push((stage, want)),
+            Standing::Passed => passed.push(place),
+            Standing::Quiet => {}
+        }
+    }
+    let next = earliest(course, wants);
+    Outlook { next, passed }
+}
+
+/// The earliest of what is wanted. Within a stage what guards comes first, then a run that is still
 /// owed, then the rubric's order.
 ///
 /// What looks at the circuit as it was found is put off to the end once the circuit was opened:
 /// a search is then over, and a blank can still be filled in before the hand-back.
-pub fn next(course: &Course, rubric: &[Criterion], job: &Job) -> Want {
+fn earliest(course: &Course, wants: Vec<(Stage, Want)>) -> Want {
     let was_opened = course.reached(Milestone::BrokeAnyJoint).next().is_some();
-    let wants = rubric
-        .iter()
-        .filter_map(|criterion| match standing(criterion, course, rubric, job) {
-            Standing::Wants(stage, want) => Some((stage, want)),
-            Standing::Quiet | Standing::Passed => None,
-        })
-        .filter(|(stage, _)| !(was_opened && *stage == Stage::Search))
-        .map(|(stage, want)| {
-            let is_late = was_opened && stage.is_as_found();
-            (if is_late { Stage::Record } else { stage }, want)
-        });
     let urgency = |want: &Want| match want {
         Want::Guard { .. } => 0,
         Want::End {
@@ -35,29 +48,12 @@ pub fn next(course: &Course, rubric: &[Criterion], job: &Job) -> Want {
         _ => 2,
     };
     wants
+        .into_iter()
+        .filter(|(stage, _)| !(was_opened && *stage == Stage::Search))
+        .map(|(stage, want)| {
+            let is_late = was_opened && stage.is_as_found();
+            (if is_late { Stage::Record } else { stage }, want)
+        })
         .min_by_key(|(stage, want)| (*stage, urgency(want)))
         .map_or(Want::HandBack, |(_, want)| want)
-}
-
-/// A criterion that can no longer be met.
-#[derive(Debug, Clone, PartialEq, Eq)]
-pub struct Passed {
-    /// Its place in the rubric.
-    pub criterion: usize,
-    /// The points that it would have given.
-    pub points: u32,
-}
-
-/// The criteria that can no longer be met.
-pub fn passed(course: &Course, rubric: &[Criterion], job: &Job) -> Vec<Passed> {
-    let stands = |criterion| standing(criterion, course, rubric, job);
-    rubric
-        .iter()
-        .enumerate()
-        .filter(|(_, criterion)| stands(criterion) == Standing::Passed)
-        .map(|(place, criterion)| Passed {
-            criterion: place,
-            points: criterion.points,
-        })
-        .collect()
 }

@@ -5,7 +5,7 @@ use super::clock::time_text;
 use super::system::System;
 use super::theme::Palette;
 use super::view::View;
-use crate::coach::{Depth, Happening, Price, Teller, Want, happenings, lost, next, passed, slips};
+use crate::coach::{Depth, Happening, Price, Teller, Want, happenings, lost, outlook, slips};
 use crate::job::{Job, TICKS_PER_SECOND};
 use crate::marking::{CourseRecorder, phrases};
 use crate::scenario::{Costs, Scenario};
@@ -20,8 +20,8 @@ const LOOKS_EVERY: u64 = 10 * TICKS_PER_SECOND;
 /// After so long on the job without an action, more can be asked for, ticks. Chosen: 30 s.
 const PATIENCE: u64 = 30 * TICKS_PER_SECOND;
 
-/// So many lines of what happened stay in sight; the rest are folded away.
-const IN_SIGHT: usize = 2;
+/// What happened stays in sight for so long, ticks; then it is folded away. Chosen: 2 min.
+const IN_SIGHT: u64 = 120 * TICKS_PER_SECOND;
 
 /// What the coach has to say.
 #[derive(Debug)]
@@ -36,7 +36,8 @@ pub struct Coach {
     /// Whether something was done since it last said something.
     was_tried: bool,
     said_at: u64,
-    happened: Vec<Happening>,
+    /// What happened, each with the tick at which it last grew.
+    happened: Vec<(Happening, u64)>,
     /// What can no longer be met, in the words of the rubric.
     gone: Vec<Message>,
     slips: Vec<Message>,
@@ -83,7 +84,8 @@ impl Coach {
         }
         self.looked = Some((course.moments.len(), job.now()));
         let rubric = &scenario.file.rubric;
-        let want = next(course, rubric, job);
+        let outlook = outlook(course, rubric, job);
+        let want = outlook.next;
         if !want.is_for_the_same(&self.want) {
             self.shown = None;
         }
@@ -95,16 +97,33 @@ impl Coach {
         self.thought = [Depth::Aim, Depth::Way, Depth::Goal].map(|d| teller.tell(&want, d));
         self.want = want;
         let refrigerant = scenario.unit.refrigerant.get();
-        self.happened = happenings(course, &self.costs, refrigerant);
+        let happened = happenings(course, &self.costs, refrigerant);
         let spent = Time::from_seconds(job.now() as f64 / TICKS_PER_SECOND as f64);
-        self.lost = lost(&self.happened, rubric, spent, &self.costs);
-        self.gone = passed(course, rubric, job)
-            .into_iter()
-            .map(|gone| Message::of_scenario(rubric[gone.criterion].text.clone()))
+        self.lost = lost(&happened, rubric, spent, &self.costs);
+        self.note(happened, job.now());
+        let gone = outlook.passed.into_iter();
+        self.gone = gone
+            .map(|place| Message::of_scenario(rubric[place].text.clone()))
             .collect();
         self.slips = slips(job.sheet(), refrigerant)
             .into_iter()
             .map(|slip| slip.text)
+            .collect();
+    }
+
+    /// Takes in what happened; what is as it was before keeps its time.
+    fn note(&mut self, happened: Vec<Happening>, now: u64) {
+        let before = std::mem::take(&mut self.happened);
+        let since = |happening: &Happening| {
+            let known = before.iter().find(|(known, _)| known == happening);
+            known.map_or(now, |(_, since)| *since)
+        };
+        self.happened = happened
+            .into_iter()
+            .map(|happening| {
+                let since = since(&happening);
+                (happening, since)
+            })
             .collect();
     }
 
@@ -185,9 +204,10 @@ fn slips_ui(ui: &mut Ui, view: &View, coach: &Coach) {
 
 /// What happened, the newest first, and what it all costs.
 fn happened_ui(ui: &mut Ui, view: &View, coach: &Coach) {
-    let newest_first: Vec<&Happening> = coach.happened.iter().rev().collect();
-    let (in_sight, rest) = newest_first.split_at(newest_first.len().min(IN_SIGHT));
-    for happening in in_sight {
+    let newest_first = coach.happened.iter().rev();
+    let is_fresh = |since: u64| view.now() < since + IN_SIGHT;
+    let (fresh, rest): (Vec<_>, Vec<_>) = newest_first.partition(|(_, since)| is_fresh(*since));
+    for (happening, _) in &fresh {
         happening_ui(ui, view, happening, &coach.costs);
     }
     if coach.lost > 0.0 {
@@ -199,7 +219,7 @@ fn happened_ui(ui: &mut Ui, view: &View, coach: &Coach) {
         let title = Message::new("coach-before-that").with("count", rest.len());
         let folded = CollapsingHeader::new(view.tell(&title)).id_salt("before that");
         folded.show(ui, |ui| {
-            for happening in rest {
+            for (happening, _) in rest {
                 happening_ui(ui, view, happening, &coach.costs);
             }
         });

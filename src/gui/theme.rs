@@ -229,6 +229,7 @@ fn visuals(base: Visuals, colours: Colours) -> Visuals {
     v.window_fill = palette.raised;
     v.extreme_bg_color = palette.raised;
     v.faint_bg_color = palette.paper;
+    v.weak_text_color = Some(palette.faint);
     v.warn_fg_color = palette.warn;
     v.hyperlink_color = palette.accent;
     v.selection.bg_fill = palette.accent.gamma_multiply(0.35);

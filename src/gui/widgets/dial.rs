@@ -111,7 +111,7 @@ impl Face {
         for (share, figure) in marks {
             let inner = if figure.is_some() { major } else { minor };
             let width = if figure.is_some() { 0.018 } else { 0.008 };
-            let stroke = Stroke::new((width * self.radius).max(1.0), colour);
+            let stroke = Stroke::new((width * self.radius).max(1.0) * self.palette.line, colour);
             let ends = [self.at(*share, inner), self.at(*share, outer)];
             self.painter.line_segment(ends, stroke);
             if let Some(figure) = figure {
