@@ -61,7 +61,7 @@ impl Face {
         Self {
             painter: ui.painter_at(rect),
             middle: rect.center(),
-            radius: 0.5 * rect.width() / 1.03 - 1.0,
+            radius: 0.5 * rect.width() / 1.05 - 1.0,
             palette: Palette::of(ui),
         }
     }
