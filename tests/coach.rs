@@ -3,7 +3,7 @@
 
 use coldbench::attempt::Observer;
 use coldbench::coach::{
-    Depth, Happening, Price, Teller, Want, happenings, lost, outlook, price, slips,
+    Depth, Happening, Price, Slip, Teller, Want, happenings, lost, outlook, price, slips,
 };
 use coldbench::job::procedure::{Performance, Procedure};
 use coldbench::job::{Door, Job, Refusal, TICKS_PER_SECOND};
@@ -15,6 +15,7 @@ use coldbench::units::Time;
 use coldbench::words::{
     Action, Finding, FindingKind, Hose, HoseEnd, Level, Milestone, SheetField, ThermometerPlace,
 };
+use std::sync::LazyLock;
 
 /// Looks on while a job is done, and keeps each thought.
 struct Coached {
@@ -118,6 +119,31 @@ impl Door for Coached {
     }
 }
 
+/// What came of the right way of each shipped scenario: it takes long, so it is done once.
+struct RightWay {
+    name: &'static str,
+    scenario: Scenario,
+    thoughts: Vec<(Want, [String; 3])>,
+    slips: Vec<Slip>,
+    happened: Vec<Happening>,
+}
+
+static RIGHT_WAYS: LazyLock<Vec<RightWay>> = LazyLock::new(|| {
+    shipped_names()
+        .map(|name| {
+            let mut coached = Coached::through(name, "right");
+            let refrigerant = coached.scenario.unit.refrigerant.get();
+            RightWay {
+                name,
+                slips: slips(coached.job.sheet(), refrigerant),
+                happened: coached.happened(),
+                scenario: coached.scenario,
+                thoughts: coached.thoughts,
+            }
+        })
+        .collect()
+});
+
 /// What somebody says who points at the screen in place of the circuit.
 const POINTS_AT_THE_SCREEN: [&str; 9] = [
     "click", "button", "select", "menu", " tab ", "drag", "slider", "window", "tick the",
@@ -125,10 +151,9 @@ const POINTS_AT_THE_SCREEN: [&str; 9] = [
 
 #[test]
 fn along_each_right_way_there_is_a_thought_at_every_moment_and_it_moves_on() {
-    for name in shipped_names() {
-        let coached = Coached::through(name, "right");
+    for RightWay { name, thoughts, .. } in RIGHT_WAYS.iter() {
         let mut different: Vec<&str> = Vec::new();
-        for (want, told) in &coached.thoughts {
+        for (want, told) in thoughts {
             for text in told {
                 assert!(text.trim().len() > 20, "{name}: {want:?}: {text:?}");
                 let low = text.to_lowercase();
@@ -148,7 +173,7 @@ fn along_each_right_way_there_is_a_thought_at_every_moment_and_it_moves_on() {
         }
         // A repair has some twenty things to think of; each of the shipped jobs asks for most.
         assert!(different.len() >= 14, "{name}: {different:#?}");
-        let (last, _) = coached.thoughts.last().expect("it thought");
+        let (last, _) = thoughts.last().expect("it thought");
         assert_eq!(*last, Want::HandBack, "{name}: at the end nothing is left");
     }
 }
@@ -223,11 +248,10 @@ fn the_last_depth_names_the_value_of_the_rubric_and_how_long_it_has_been_so() {
 
 #[test]
 fn no_thought_before_the_diagnosis_gives_it_away() {
-    for name in shipped_names() {
-        let coached = Coached::through(name, "right");
-        let scenario = &coached.scenario;
+    for way in RIGHT_WAYS.iter() {
+        let (name, scenario) = (way.name, &way.scenario);
         let fault = scenario.file.faults.first().expect("something is planted");
-        let place = fault.spot().map(|spot| spot.label());
+        let place = fault.spot().map(coldbench::plant::Spot::label);
         let label = fault.kind().sheet().label;
         let is_diagnosed = |want: &Want| {
             matches!(
@@ -238,7 +262,7 @@ fn no_thought_before_the_diagnosis_gives_it_away() {
                 }
             )
         };
-        let before = coached
+        let before = way
             .thoughts
             .iter()
             .take_while(|(want, _)| !is_diagnosed(want));
@@ -413,13 +437,12 @@ fn a_sum_that_does_not_follow_from_its_figures_is_worked_out() {
 
 #[test]
 fn the_right_ways_make_no_slip_and_lose_little() {
-    for name in shipped_names() {
-        let mut job = Coached::through(name, "right");
-        let refrigerant = job.scenario.unit.refrigerant.get();
-        assert_eq!(slips(job.job.sheet(), refrigerant), [], "{name}");
-        let happened = job.happened();
-        let costs = &job.scenario.file.costs;
-        let total = lost(&happened, &[], Time::default(), costs);
+    for way in RIGHT_WAYS.iter() {
+        let name = way.name;
+        assert_eq!(way.slips, [], "{name}");
+        let costs = &way.scenario.file.costs;
+        let total = lost(&way.happened, &[], Time::default(), costs);
+        let happened = &way.happened;
         assert!(
             (0.05..15.0).contains(&total),
             "{name}: {total}: {happened:#?}"

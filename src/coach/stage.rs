@@ -80,6 +80,7 @@ impl Stage {
     }
 
     /// The same, later than what it must follow and no later than what it must come before.
+    #[must_use]
     pub fn between(self, after: Option<Milestone>, before: Option<Milestone>) -> Self {
         let late = after.map_or(self, |after| self.max(Self::of(after)));
         before.map_or(late, |before| late.min(Self::of(before)))

@@ -145,10 +145,10 @@ fn level_text(system: System, level: Level) -> String {
     }
 }
 
-/// Shows the coach at the foot of a panel, as high as it needs and never more than half of it.
+/// Shows the coach at the foot of a panel, as high as it needs, at most two fifths of it.
 pub fn coach_below(ui: &mut Ui, view: &View, coach: &mut Coach) {
     const MARGIN: f32 = 6.0;
-    let most = 0.5 * ui.available_height();
+    let most = 0.4 * ui.available_height();
     let height = (coach.height + 2.0 * MARGIN).min(most);
     Panel::bottom("coach")
         .frame(Frame::NONE.inner_margin(Margin::symmetric(0, MARGIN as i8)))

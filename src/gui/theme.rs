@@ -118,8 +118,8 @@ static DARK: Palette = Palette {
     line: 1.0,
 };
 
-// Each hue at a contrast of 7 to 1 or more on white (WCAG 2.2, 1.4.6), so that it stands when half of
-// it is washed out; except where it is a fill inside a black line.
+// Each hue at a contrast of 7 to 1 or more on white (WCAG 2.2, 1.4.6), so that it stands when half
+// of it is washed out; except where it is a fill inside a black line.
 static PROJECTOR: Palette = Palette {
     paper: Color32::WHITE,
     panel: Color32::WHITE,
