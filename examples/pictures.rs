@@ -33,6 +33,8 @@ fn main() -> io::Result<()> {
     });
     work.choose(Part::Valve(Line::Liquid));
     save(&folder, "work", &light(&mut work))?;
+    let thought = Frames::new(large).pressing("Ask for a thought");
+    save(&folder, "coach", &thought.shot(&mut work))?;
     let usual = Settings::default();
     for (name, colours) in [("dark", Colours::Dark), ("projector", Colours::Projector)] {
         work.set(Settings { colours, ..usual });

@@ -58,7 +58,7 @@ fn gauge(ui: &mut Ui, view: &View, hose: Hose, face: Reading, diameter: f32) {
 }
 
 /// The figure in the middle of a gauge: below the atmosphere in inches of mercury.
-pub fn pressure_text(system: System, shown: Shown) -> String {
+fn pressure_text(system: System, shown: Shown) -> String {
     match (shown, system) {
         (Shown::OverRange, _) => "over".into(),
         (Shown::Nothing, _) => "no reading".into(),

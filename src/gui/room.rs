@@ -1,10 +1,12 @@
 //! How the practise room is laid out: side by side, or, where the window is small or the text
 //! large, one thing at a time over a row of what the most important instruments show.
 
-use super::instruments::{instruments_ui, pressure_text};
+use super::instruments::instruments_ui;
+use super::system::System;
 use super::view::View;
 use super::widgets::display;
 use crate::kit::ThermometerPlace;
+use crate::units::{GaugePressure, MICRON, PSI};
 use crate::words::{Reading, Shown};
 use eframe::egui::{ScrollArea, Ui, Vec2, vec2};
 
@@ -47,16 +49,16 @@ pub fn scrolled_site(ui: &mut Ui, site: impl FnOnce(&mut Ui)) {
 
 /// The faces of the row, and what they are called there.
 const FACES: [(Reading, &str); 5] = [
-    (Reading::LowGauge, "room-low-gauge"),
-    (Reading::HighGauge, "room-high-gauge"),
-    (Reading::Microns, "room-microns"),
+    (Reading::LowGauge, "narrow-low-gauge"),
+    (Reading::HighGauge, "narrow-high-gauge"),
+    (Reading::Microns, "narrow-microns"),
     (
         Reading::Thermometer(ThermometerPlace::SuctionLine),
-        "room-suction-line",
+        "narrow-suction-line",
     ),
     (
         Reading::Thermometer(ThermometerPlace::LiquidLine),
-        "room-liquid-line",
+        "narrow-liquid-line",
     ),
 ];
 
@@ -88,16 +90,15 @@ pub fn faces_ui(ui: &mut Ui, view: &View) {
 fn face_text(view: &View, face: Reading, shown: Shown) -> String {
     let system = view.system();
     match (face, shown) {
-        (Reading::Microns, Shown::Value(q)) => format!("{:.0}", q.si / crate::units::MICRON),
-        (Reading::LowGauge | Reading::HighGauge, _) => {
-            let text = pressure_text(system, shown);
-            if text.parse::<f64>().is_ok() {
-                format!("{text} {}", system.unit(face.dimension()))
-            } else {
-                text
-            }
+        (Reading::Microns, Shown::Value(q)) => format!("{:.0}", q.si / MICRON),
+        // Below the atmosphere in inches of mercury, as the gauge has it.
+        (Reading::LowGauge | Reading::HighGauge, Shown::Value(q))
+            if system == System::InchPound && q.si < -0.25 * PSI =>
+        {
+            let inches = GaugePressure::from_pascals(q.si).inches_vacuum();
+            format!("{inches:.0} in Hg")
         }
-        (Reading::Thermometer(_), Shown::Nothing) => view.say("room-none"),
+        (Reading::Thermometer(_), Shown::Nothing) => view.say("narrow-none"),
         _ => system.shown(shown),
     }
 }

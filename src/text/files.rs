@@ -18,7 +18,7 @@ macro_rules! files {
 }
 
 files![
-    "coach", "room", "scenario", "settings", "sheet", "thought", "window"
+    "coach", "narrow", "scenario", "settings", "sheet", "thought", "window"
 ];
 
 /// The texts of the shipped scenarios as their files have them.

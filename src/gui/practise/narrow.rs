@@ -31,11 +31,11 @@ impl Practise {
         CentralPanel::default().frame(frame).show(ui, |ui| {
             ui.horizontal_wrapped(|ui| {
                 for (side, name) in [
-                    (Side::Site, "room-site"),
-                    (Side::Hands, "room-at-hand"),
-                    (Side::Sheet, "room-job-sheet"),
-                    (Side::Instruments, "room-instruments"),
-                    (Side::Chart, "room-strip-chart"),
+                    (Side::Site, "narrow-site"),
+                    (Side::Hands, "narrow-at-hand"),
+                    (Side::Sheet, "narrow-job-sheet"),
+                    (Side::Instruments, "narrow-instruments"),
+                    (Side::Chart, "narrow-strip-chart"),
                 ] {
                     ui.selectable_value(&mut self.side, side, view.say(name));
                 }
