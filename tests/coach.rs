@@ -10,7 +10,7 @@ use coldbench::job::{Door, Job, Refusal, TICKS_PER_SECOND};
 use coldbench::marking::{Course, CourseRecorder, phrases};
 use coldbench::plant::{Joint, Line, ThermostatCall};
 use coldbench::scenario::{Costs, Criterion, Rule, Scenario, shipped_names};
-use coldbench::text::Language;
+use coldbench::text::{Language, Message};
 use coldbench::units::Time;
 use coldbench::words::{
     Action, Finding, FindingKind, Hose, HoseEnd, Level, Milestone, SheetField, ThermometerPlace,
@@ -251,8 +251,8 @@ fn no_thought_before_the_diagnosis_gives_it_away() {
     for way in RIGHT_WAYS.iter() {
         let (name, scenario) = (way.name, &way.scenario);
         let fault = scenario.file.faults.first().expect("something is planted");
-        let place = fault.spot().map(coldbench::plant::Spot::label);
-        let label = fault.kind().sheet().label;
+        let place = fault.spot().map(|spot| spot.label().to_string());
+        let label = fault.kind().label().to_string();
         let is_diagnosed = |want: &Want| {
             matches!(
                 want,
@@ -268,9 +268,9 @@ fn no_thought_before_the_diagnosis_gives_it_away() {
             .take_while(|(want, _)| !is_diagnosed(want));
         for (_, told) in before {
             for text in told {
-                assert!(!text.contains(label), "{name}: {text}");
+                assert!(!text.contains(&label), "{name}: {text}");
                 assert!(
-                    place.is_none_or(|place| !text.contains(place)),
+                    place.as_ref().is_none_or(|place| !text.contains(place)),
                     "{name}: {text}"
                 );
             }
@@ -373,7 +373,7 @@ fn a_price_is_a_plain_sum() {
         tick: 100,
         kind: FindingKind::CapLeftOff,
         size: 1.0,
-        text: format!("the cap of the {place} was left off"),
+        text: Message::verbatim(format!("the cap of the {place} was left off")),
     };
     let course = Course {
         findings: vec![cap("stem"), cap("port"), cap("other port")],

@@ -56,7 +56,12 @@ pub fn price(kind: FindingKind, size: f64, costs: &Costs) -> Price {
         | FindingKind::OverNameplate
         | FindingKind::NoRegulator
         | FindingKind::WorkedLive
-        | FindingKind::Unprotected => Price::Priceless,
+        | FindingKind::Unprotected
+        | FindingKind::IgnitionRisk
+        | FindingKind::FlammableAir
+        | FindingKind::OpenedUnpurged
+        | FindingKind::Unventilated
+        | FindingKind::ToolNotRated => Price::Priceless,
     }
 }
 
@@ -93,7 +98,7 @@ pub fn happenings(course: &Course, costs: &Costs, refrigerant: &Refrigerant) -> 
         Happening {
             tick: finding.tick,
             kind: finding.kind,
-            text: Message::verbatim(finding.text.clone()),
+            text: finding.text.clone(),
             why: text::consequence(finding.kind),
             price,
             carbon_dioxide: is_in_the_air(finding.kind)
@@ -141,11 +146,12 @@ fn is_as_found(finding: &Finding, course: &Course) -> bool {
         finding.kind,
         FindingKind::Released | FindingKind::AirDrawnIn
     );
-    let place = finding.text.split_once(" at the ").map(|(_, place)| place);
+    let text = finding.text.to_string();
+    let place = text.split_once(" at the ").map(|(_, place)| place);
     by_itself
         && Spot::ALL
             .into_iter()
-            .any(|spot| place == Some(spot.label()) && !is_opened_up(spot, course))
+            .any(|spot| place == Some(&spot.label().to_string()) && !is_opened_up(spot, course))
 }
 
 /// Whether somebody has opened what holds a spot shut: its joint, its cap.

@@ -19,7 +19,7 @@ pub(super) fn stage(kind: FindingKind, job: &Job) -> Option<Stage> {
         // Once both valves are shut, what is still inside is a matter of pumping down.
         FindingKind::OpenedUnderPressure if job.status(Status::ChargeIsolated) => Stage::PumpDown,
         FindingKind::Unprotected => Stage::Arrive,
-        FindingKind::WorkedLive => Stage::LockOut,
+        FindingKind::WorkedLive | FindingKind::Unventilated => Stage::LockOut,
         FindingKind::OpenedUnderPressure => Stage::Open,
         FindingKind::DrierBackwards => Stage::Part,
         FindingKind::StoodOpen | FindingKind::JointLeftLoose => Stage::Close,
@@ -51,6 +51,7 @@ pub(super) fn looms(
     };
     match kind {
         FindingKind::Unprotected => !kit.protection_on,
+        FindingKind::Unventilated => is_to_be_opened() && !job.status(Status::Ventilated),
         FindingKind::WorkedLive => is_to_be_opened() && !job.status(Status::LockedOut),
         FindingKind::OpenedUnderPressure => {
             let most = up_to.map_or(TELLS, |level| level.quantity().si);

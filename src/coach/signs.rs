@@ -26,6 +26,7 @@ pub(super) fn told(course: &Course, target: Target) -> Option<&'static str> {
     let subcooling = written(SheetField::Subcooling)?;
     let (usual_superheat, usual_subcooling) = match target {
         Target::SuperheatByChart => (written(SheetField::TargetSuperheat)?, USUAL_SUBCOOLING),
+        Target::Superheat(at) => (at.kelvins(), USUAL_SUBCOOLING),
         // Chosen: 10 °F, the middle of what expansion valves are set to (common practice).
         Target::Subcooling(at) => (
             TemperatureDifference::from_fahrenheit(10.0).kelvins(),

@@ -54,7 +54,7 @@ impl Stage {
             Milestone::Sniffed(_) | Milestone::Wetted(_) => Self::Search,
             Milestone::Diagnosed => Self::Diagnose,
             Milestone::FrontSeated(_) => Self::PumpDown,
-            Milestone::LockedOut | Milestone::VerifiedDead => Self::LockOut,
+            Milestone::LockedOut | Milestone::VerifiedDead | Milestone::Ventilated => Self::LockOut,
             Milestone::Broke(_) | Milestone::BrokeAnyJoint => Self::Open,
             Milestone::DrierOut
             | Milestone::DrierIn

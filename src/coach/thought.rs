@@ -40,7 +40,7 @@ pub struct Teller<'a> {
     /// What the nameplate says that the right charge shows.
     pub target: Target,
     /// How a level is told: as it is, or in the units that the person reads.
-    pub level: &'a dyn Fn(Level) -> String,
+    pub level: &'a dyn Fn(Level) -> Message,
 }
 
 impl std::fmt::Debug for Teller<'_> {
@@ -100,7 +100,7 @@ impl Teller<'_> {
                 within,
                 is_written,
             } => {
-                let field = Message::verbatim(field.label());
+                let field = field.label();
                 let within = self.level(*within);
                 if *is_written {
                     Message::new("coach-on-sheet-off")
@@ -193,9 +193,9 @@ impl Teller<'_> {
     }
 
     /// What a joint or spot may be called: while there is no diagnosis its name would give one.
-    fn place(&self, label: &str) -> Message {
+    fn place(&self, label: Message) -> Message {
         if self.course.diagnosis.is_some() {
-            Message::verbatim(format!("the {label}"))
+            label.the()
         } else {
             Message::new("coach-a-joint")
         }
@@ -216,9 +216,9 @@ impl Teller<'_> {
             Condition::Shows(reading, bound) => {
                 Message::list(vec![self.reading(reading), self.bound(bound)], " ")
             }
-            Condition::Is(s) => Message::verbatim(status(s, true)),
-            Condition::IsNot(s) => Message::verbatim(status(s, false)),
-            Condition::GaugeAt(place) => Message::verbatim(gauge_place(place)),
+            Condition::Is(s) => status(s, true),
+            Condition::IsNot(s) => status(s, false),
+            Condition::GaugeAt(place) => gauge_place(place),
         }
     }
 
@@ -227,12 +227,12 @@ impl Teller<'_> {
             Condition::Shows(reading, _) => {
                 let shown = match now.shown(reading) {
                     Shown::Value(quantity) => self.level(quantity.inch_pound()),
-                    other => Message::verbatim(other.to_string()),
+                    other => other.words(|_| Message::verbatim("")),
                 };
                 Message::list(vec![self.reading(reading), shown], " ")
             }
-            Condition::Is(s) | Condition::IsNot(s) => Message::verbatim(status(s, now.is(s))),
-            Condition::GaugeAt(_) => Message::verbatim(gauge_place(now.gauge())),
+            Condition::Is(s) | Condition::IsNot(s) => status(s, now.is(s)),
+            Condition::GaugeAt(_) => gauge_place(now.gauge()),
         }
     }
 
@@ -241,7 +241,7 @@ impl Teller<'_> {
             Reading::Bubbles(spot) => {
                 Message::new("coach-bubbles").with("place", self.place(spot.label()))
             }
-            other => Message::verbatim(other.to_string()),
+            other => other.label(),
         }
     }
 
@@ -256,7 +256,7 @@ impl Teller<'_> {
     }
 
     fn level(&self, level: Level) -> Message {
-        Message::verbatim((self.level)(level))
+        (self.level)(level)
     }
 }
 

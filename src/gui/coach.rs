@@ -114,9 +114,13 @@ impl Coach {
     /// Takes in what happened; what is as it was before keeps its time.
     fn note(&mut self, happened: Vec<Happening>, now: u64) {
         let before = std::mem::take(&mut self.happened);
-        let since = |happening: &Happening| {
-            let known = before.iter().find(|(known, _)| known == happening);
-            known.map_or(now, |(_, since)| *since)
+        let since = |new: &Happening| {
+            let known = |(old, _): &&(Happening, u64)| (old.tick, old.kind) == (new.tick, new.kind);
+            match before.iter().find(known) {
+                Some((old, since)) if old == new => *since,
+                Some(_) => now,
+                None => new.tick,
+            }
         };
         self.happened = happened
             .into_iter()
@@ -138,10 +142,10 @@ impl Coach {
 }
 
 /// A level as the rubric has it, or in the person's units.
-fn level_text(system: System, level: Level) -> String {
+fn level_text(system: System, level: Level) -> Message {
     match system {
         System::InchPound => phrases::level(level),
-        System::Metric => phrases::level(system.level(level.quantity())),
+        System::Metric => phrases::level(system.converted(level)),
     }
 }
 

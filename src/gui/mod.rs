@@ -5,6 +5,7 @@
 //! them. Time on the wall only decides how many ticks run.
 
 mod app;
+mod catch_up;
 mod cautions;
 mod chart;
 mod clock;
@@ -12,7 +13,10 @@ mod coach;
 mod end;
 mod hands;
 mod instruments;
+mod marks;
+mod moments;
 mod no_window;
+mod notes;
 mod pace;
 mod part;
 mod practise;
@@ -25,7 +29,9 @@ mod site;
 mod start;
 mod system;
 mod theme;
+mod turn;
 mod view;
+mod waiting;
 mod widgets;
 
 pub use app::App;
@@ -33,7 +39,7 @@ pub use no_window::NoWindow;
 pub use part::Part;
 pub use session::{Attempts, Kept};
 pub use settings::{Keeper, Settings, TextSize};
-pub use sheet::{fault_label, field_label};
+pub use sheet::fault_label;
 pub use system::System;
 pub use theme::Colours;
 

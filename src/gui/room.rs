@@ -2,11 +2,10 @@
 //! large, one thing at a time over a row of what the most important instruments show.
 
 use super::instruments::instruments_ui;
-use super::system::System;
 use super::view::View;
 use super::widgets::display;
 use crate::kit::ThermometerPlace;
-use crate::units::{GaugePressure, MICRON, PSI};
+use crate::units::{GaugePressure, MICRON};
 use crate::words::{Reading, Shown};
 use eframe::egui::{ScrollArea, Ui, Vec2, vec2};
 
@@ -88,18 +87,13 @@ pub fn faces_ui(ui: &mut Ui, view: &View) {
 
 /// What a face of the row shows, with its unit.
 fn face_text(view: &View, face: Reading, shown: Shown) -> String {
-    let system = view.system();
     match (face, shown) {
         (Reading::Microns, Shown::Value(q)) => format!("{:.0}", q.si / MICRON),
-        // Below the atmosphere in inches of mercury, as the gauge has it.
-        (Reading::LowGauge | Reading::HighGauge, Shown::Value(q))
-            if system == System::InchPound && q.si < -0.25 * PSI =>
-        {
-            let inches = GaugePressure::from_pascals(q.si).inches_vacuum();
-            format!("{inches:.0} in Hg")
+        (Reading::LowGauge | Reading::HighGauge, Shown::Value(q)) => {
+            view.tell(&view.system().gauge(GaugePressure::from_pascals(q.si)))
         }
         (Reading::Thermometer(_), Shown::Nothing) => view.say("narrow-none"),
-        _ => system.shown(shown),
+        _ => view.tell(&view.system().shown(shown)),
     }
 }
 

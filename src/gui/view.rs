@@ -6,11 +6,12 @@ use super::settings::Settings;
 use super::system::System;
 use crate::attempt::Mode;
 use crate::fluid::refrigerant::Refrigerant;
-use crate::job::{Coat, Job, JobSheet, TICKS_PER_SECOND};
+use crate::job::{Coat, Glass, Job, JobSheet, TICKS_PER_SECOND};
 use crate::kit::{Hose, HoseState, ThermometerPlace};
 use crate::plant::{Arrow, FlareSize, Joint, Line, Made, Spot, ThermostatCall};
 use crate::text::{Language, Message};
-use crate::words::{GaugePlace, Reading, Shown};
+use crate::units::GaugePressure;
+use crate::words::{Action, GaugePlace, Reading, Shown};
 
 /// A job as the person at the unit sees it.
 #[derive(Debug, Clone, Copy)]
@@ -59,6 +60,8 @@ pub struct ValveLook {
     pub cap_on: bool,
     /// The port's cap is on.
     pub port_cap_on: bool,
+    /// The port takes a core; else the valve shuts it on its back seat.
+    pub has_core: bool,
     /// The core is in its seat.
     pub core_in: bool,
     /// A core tool is on the port.
@@ -113,9 +116,14 @@ impl<'a> View<'a> {
         self.job.reading(reading)
     }
 
-    /// What a face shows, in words.
-    pub fn text(&self, reading: Reading) -> String {
+    /// What a face shows, in words and in the units chosen.
+    pub fn shown(&self, reading: Reading) -> Message {
         self.system().shown(self.reading(reading))
+    }
+
+    /// The same in the language chosen.
+    pub fn text(&self, reading: Reading) -> String {
+        self.tell(&self.shown(reading))
     }
 
     /// How a service valve looks.
@@ -125,6 +133,7 @@ impl<'a> View<'a> {
             open: valve.open.get(),
             cap_on: valve.cap_on,
             port_cap_on: valve.port.cap_on,
+            has_core: valve.has_core(),
             core_in: valve.port.core_in,
             tool_on: valve.port.tool_on,
             tool_open: valve.port.tool_open,
@@ -174,6 +183,11 @@ impl<'a> View<'a> {
     pub const fn nitrogen(&self) -> (bool, bool, f64) {
         let set = &self.job.kit().nitrogen;
         (set.valve_open, set.regulator_fitted, set.setting.psig())
+    }
+
+    /// What the regulator's screw is set to.
+    pub const fn regulator(&self) -> GaugePressure {
+        self.job.kit().nitrogen.setting
     }
 
     /// Refrigerant cylinder: how far its valve is open, and whether it stands on its head.
@@ -229,6 +243,16 @@ impl<'a> View<'a> {
         self.job.kit().protection_on
     }
 
+    /// Whether the refrigerant on the nameplate burns.
+    pub fn refrigerant_burns(&self) -> bool {
+        self.job.plant().refrigerant().is_flammable()
+    }
+
+    /// Whether doors are open and a fan changes the air.
+    pub const fn is_ventilated(&self) -> bool {
+        self.job.is_ventilated()
+    }
+
     /// What the thermostat calls for.
     pub const fn call(&self) -> ThermostatCall {
         self.job.electrics().call
@@ -256,6 +280,22 @@ impl<'a> View<'a> {
     /// What covers a pipe.
     pub fn coat(&self, place: ThermometerPlace) -> Coat {
         self.job.coat(place)
+    }
+
+    /// What covers the fins of the indoor coil.
+    pub fn indoor_coil_coat(&self) -> Coat {
+        self.job.indoor_coil_coat()
+    }
+
+    /// What shows in the sight glass after the drier.
+    pub fn sight_glass(&self) -> Glass {
+        self.job.sight_glass()
+    }
+
+    /// Whether actions, one after another, would be done as things stand: tried on a copy.
+    pub fn would_do(&self, actions: &[Action]) -> bool {
+        let mut copy = self.job.clone();
+        actions.iter().all(|&action| copy.apply(action).is_ok())
     }
 
     /// The job sheet.
@@ -286,7 +326,7 @@ pub struct PumpLook {
     clippy::struct_excessive_bools,
     reason = "each is a thing of its own to see"
 )]
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[derive(Debug, Clone, PartialEq, Eq)]
 pub struct ElectricsLook {
     /// The disconnect is in.
     pub disconnect_in: bool,
@@ -301,5 +341,5 @@ pub struct ElectricsLook {
     /// The indoor blower turns.
     pub blower_runs: bool,
     /// Which safety a meter finds open.
-    pub open_safety: Option<&'static str>,
+    pub open_safety: Option<Message>,
 }

@@ -7,7 +7,7 @@ use crate::plant::Spot;
 use crate::words::{Action, Reading, SheetField, Status};
 
 /// Every status that a criterion can name.
-const STATUSES: [Status; 10] = [
+const STATUSES: [Status; 11] = [
     Status::CompressorRuns,
     Status::Evacuating,
     Status::PumpShutOff,
@@ -18,6 +18,7 @@ const STATUSES: [Status; 10] = [
     Status::BothHandValvesOpen,
     Status::ChargeIsolated,
     Status::LockedOut,
+    Status::Ventilated,
 ];
 
 /// Keeps the course of a replay that it watches.

@@ -3,7 +3,7 @@
 use super::Criterion;
 use crate::fluid::moist_air;
 use crate::plant::{Air, Fault, Unit};
-use crate::units::{Fraction, Length, Mass, Temperature};
+use crate::units::{Fraction, Length, Mass, Temperature, Volume};
 use serde::{Deserialize, Serialize};
 
 /// One exercise, as its file says it.
@@ -57,6 +57,40 @@ pub struct Site {
     pub indoor_wet_bulb: Temperature,
     /// The length of the line set.
     pub line_set: Length,
+    /// Where the outdoor unit stands; out of doors if the file does not say.
+    #[serde(default = "out_of_doors")]
+    pub outdoor_space: Space,
+    /// Where the indoor unit hangs; a small room if the file does not say.
+    #[serde(default = "small_room")]
+    pub indoor_space: Space,
+}
+
+/// What is around a part of the unit, into which refrigerant goes that gets out.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub enum Space {
+    /// The open air: nothing gathers.
+    OpenAir,
+    /// A room.
+    Room {
+        /// Its volume.
+        volume: Volume,
+        /// How often in an hour its air is changed, without the technician's fan.
+        air_changes: f64,
+    },
+}
+
+const fn out_of_doors() -> Space {
+    Space::OpenAir
+}
+
+/// Chosen: 30 m³ that changes half its air in an hour, as a living room with its windows shut
+/// (common practice, no source).
+const fn small_room() -> Space {
+    Space::Room {
+        volume: Volume::from_cubic_metres(30.0),
+        air_changes: 0.5,
+    }
 }
 
 /// Who called, and what they say.
@@ -102,6 +136,10 @@ pub struct Cart {
     pub hose_bore: Length,
     /// Thermometers that can be placed at once.
     pub thermometers: u8,
+    /// The leak detector is rated for refrigerants that burn.
+    pub detector_rated: bool,
+    /// The vacuum pump is rated for refrigerants that burn.
+    pub pump_rated: bool,
 }
 
 impl Default for Cart {
@@ -112,6 +150,8 @@ impl Default for Cart {
             hose: Length::from_metres(1.5),
             hose_bore: Length::from_millimetres(4.8),
             thermometers: 6,
+            detector_rated: true,
+            pump_rated: true,
         }
     }
 }

@@ -18,7 +18,9 @@ macro_rules! files {
 }
 
 files![
-    "coach", "narrow", "scenario", "settings", "sheet", "thought", "window"
+    "action", "attempt", "caption", "caution", "coach", "face", "fault", "field", "finding",
+    "hand", "mark", "name", "narrow", "part", "plate", "reading", "refusal", "room", "scenario",
+    "settings", "sheet", "thought", "time", "window",
 ];
 
 /// The texts of the shipped scenarios as their files have them.

@@ -23,6 +23,7 @@ coach-goal-pump = the vacuum pump running
 coach-goal-cooling = cooling called for
 coach-goal-locked = lock and tag on the disconnect
 coach-goal-dead = no voltage, and the proof of it
+coach-goal-ventilated = the work ventilated
 coach-goal-cylinder = refrigerant let in from the cylinder
 coach-goal-diagnosed = a diagnosis on the sheet
 coach-goal-handed-back = the job handed back
@@ -105,6 +106,11 @@ coach-why-cap-left-off = The cap is the seal: without it you will be called back
 coach-why-kit-left-on = You will have to come back for it.
 coach-why-valve-left-shut = It throttles the circuit: you will be called back.
 coach-why-drier-backwards = Against the flow it sheds its filling: it comes out again.
+coach-why-ignition-risk = A spark or a flame lights what burns. A life has no price.
+coach-why-flammable-air = From its lower limit on, a spark is enough.
+coach-why-opened-unpurged = What is left inside burns where it comes out.
+coach-why-unventilated = What gets out stays low in the room and gathers.
+coach-why-tool-not-rated = A switch or a motor makes the spark.
 
 # Sums on the job sheet.
 coach-slip-superheat = Superheat: suction line { $pipe } less saturation { $saturation } at { $pressure } gives { $gives }; you wrote { $wrote }

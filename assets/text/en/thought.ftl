@@ -48,6 +48,8 @@ thought-lock-out-aim = Who could start this machine while your hands are in it?
 thought-lock-out-way = Off is not dead. Your own lock and tag hold the supply away; then the meter proves it.
 thought-verify-dead-aim = How do you know that it is dead?
 thought-verify-dead-way = A capacitor keeps its charge after the switch is off. The meter tells, when it was tried on something live.
+thought-ventilate-aim = Where does the refrigerant go that gets out here, and what could light it?
+thought-ventilate-way = It is heavier than air and gathers low. Moving air thins it out; the detector tells, if it is made for this refrigerant.
 thought-weigh-in-aim = How much is missing, and how will you know when it is enough?
 thought-weigh-in-way = By weight, in small steps, with a wait after each. The scale tells what went in, superheat or subcooling when to stop.
 

@@ -23,6 +23,7 @@ coach-goal-pump = la bomba de vacío en marcha
 coach-goal-cooling = demanda de frío
 coach-goal-locked = candado y etiqueta en el desconectador
 coach-goal-dead = ninguna tensión, y la prueba de ello
+coach-goal-ventilated = el trabajo ventilado
 coach-goal-cylinder = entrada de refrigerante del cilindro
 coach-goal-diagnosed = un diagnóstico en la hoja
 coach-goal-handed-back = el trabajo entregado
@@ -105,6 +106,11 @@ coach-why-cap-left-off = La tapa es el sello: sin ella lo volverán a llamar.
 coach-why-kit-left-on = Tendrá que volver a buscarlo.
 coach-why-valve-left-shut = Estrangula el circuito: lo volverán a llamar.
 coach-why-drier-backwards = Contra el flujo suelta su relleno: hay que volver a sacarlo.
+coach-why-ignition-risk = Una chispa o una llama enciende lo que arde. Una vida no tiene precio.
+coach-why-flammable-air = Desde su límite inferior basta una chispa.
+coach-why-opened-unpurged = Lo que queda dentro arde al salir.
+coach-why-unventilated = Lo que sale se queda abajo en el cuarto y se junta.
+coach-why-tool-not-rated = Un interruptor o un motor hace la chispa.
 
 # Cuentas en la hoja de trabajo.
 coach-slip-superheat = Sobrecalentamiento: línea de succión { $pipe } menos saturación { $saturation } a { $pressure } da { $gives }; usted anotó { $wrote }

@@ -1,10 +1,7 @@
 # La sala en una ventana pequeña: qué se muestra a la vez, y la fila de lecturas.
 
 narrow-site = Sitio
-narrow-at-hand = A mano
-narrow-job-sheet = Hoja de trabajo
 narrow-instruments = Instrumentos
-narrow-strip-chart = Registro
 narrow-low-gauge = manómetro de baja
 narrow-high-gauge = manómetro de alta
 narrow-microns = micrones

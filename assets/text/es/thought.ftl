@@ -48,6 +48,8 @@ thought-lock-out-aim = ¿Quién podría encender esta máquina mientras usted ti
 thought-lock-out-way = Apagado no es sin tensión. Su propio candado y su etiqueta mantienen lejos la corriente; luego lo comprueba el medidor.
 thought-verify-dead-aim = ¿Cómo sabe que no hay tensión?
 thought-verify-dead-way = Un capacitor guarda su carga después de apagar. Lo dice el medidor, si antes se probó en algo con tensión.
+thought-ventilate-aim = ¿Adónde va el refrigerante que sale aquí, y qué podría encenderlo?
+thought-ventilate-way = Pesa más que el aire y se junta abajo. El aire en movimiento lo diluye; lo dice el detector, si está hecho para este refrigerante.
 thought-weigh-in-aim = ¿Cuánto falta, y cómo sabrá cuándo es bastante?
 thought-weigh-in-way = Por peso, en pasos pequeños y con una espera después de cada uno. La báscula dice lo que entró; el sobrecalentamiento o el subenfriamiento, cuándo parar.
 

@@ -28,5 +28,10 @@ pub(in crate::coach) const fn consequence(kind: FindingKind) -> Message {
         FindingKind::KitLeftOn => "coach-why-kit-left-on",
         FindingKind::ValveLeftShut => "coach-why-valve-left-shut",
         FindingKind::DrierBackwards => "coach-why-drier-backwards",
+        FindingKind::IgnitionRisk => "coach-why-ignition-risk",
+        FindingKind::FlammableAir => "coach-why-flammable-air",
+        FindingKind::OpenedUnpurged => "coach-why-opened-unpurged",
+        FindingKind::Unventilated => "coach-why-unventilated",
+        FindingKind::ToolNotRated => "coach-why-tool-not-rated",
     })
 }

@@ -9,6 +9,7 @@ pub(in crate::coach) const fn guard(kind: FindingKind) -> Said {
     match kind {
         FindingKind::Unprotected => Said::new("thought-protect-aim", "thought-protect-way"),
         FindingKind::WorkedLive => milestone(Milestone::LockedOut),
+        FindingKind::Unventilated => milestone(Milestone::Ventilated),
         FindingKind::OpenedUnderPressure => milestone(Milestone::BrokeAnyJoint),
         FindingKind::DrierBackwards => {
             Said::new("thought-drier-arrow-aim", "thought-drier-arrow-way")
@@ -36,6 +37,7 @@ pub(in crate::coach) const fn guard_goal(kind: FindingKind) -> Message {
     Message::new(match kind {
         FindingKind::Unprotected => "coach-goal-protected",
         FindingKind::WorkedLive => "coach-goal-not-live",
+        FindingKind::Unventilated => "coach-goal-ventilated",
         FindingKind::OpenedUnderPressure => "coach-goal-no-pressure",
         FindingKind::DrierBackwards => "coach-goal-arrow",
         FindingKind::StoodOpen => "coach-goal-none-open",

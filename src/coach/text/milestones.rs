@@ -60,6 +60,7 @@ pub(in crate::coach) const fn milestone(milestone: Milestone) -> Said {
         Milestone::PumpStarted => Said::new("thought-pump-aim", "thought-pump-way"),
         Milestone::CoolingCalled => Said::new("thought-cooling-aim", "thought-cooling-way"),
         Milestone::LockedOut => Said::new("thought-lock-out-aim", "thought-lock-out-way"),
+        Milestone::Ventilated => Said::new("thought-ventilate-aim", "thought-ventilate-way"),
         Milestone::VerifiedDead => Said::new("thought-verify-dead-aim", "thought-verify-dead-way"),
         Milestone::CylinderOpened => Said::new("thought-weigh-in-aim", "thought-weigh-in-way"),
         Milestone::Diagnosed => super::DIAGNOSIS,
@@ -69,10 +70,7 @@ pub(in crate::coach) const fn milestone(milestone: Milestone) -> Said {
 
 /// A milestone as something that is so once it is reached; `place` is what a joint or spot may be
 /// called.
-pub(in crate::coach) fn goal(
-    milestone: Milestone,
-    place: &dyn Fn(&'static str) -> Message,
-) -> Message {
+pub(in crate::coach) fn goal(milestone: Milestone, place: &dyn Fn(Message) -> Message) -> Message {
     let key = match milestone {
         Milestone::Broke(joint) => {
             return Message::new("coach-goal-broke").with("place", place(joint.label()));
@@ -105,6 +103,7 @@ pub(in crate::coach) fn goal(
         Milestone::CoolingCalled => "coach-goal-cooling",
         Milestone::LockedOut => "coach-goal-locked",
         Milestone::VerifiedDead => "coach-goal-dead",
+        Milestone::Ventilated => "coach-goal-ventilated",
         Milestone::CylinderOpened => "coach-goal-cylinder",
         Milestone::Diagnosed => "coach-goal-diagnosed",
         Milestone::HandedBack => "coach-goal-handed-back",

@@ -1,7 +1,6 @@
 //! The room in a small window, or with large text: one thing at a time over a row of faces.
 
-use super::{Practise, Side};
-use crate::gui::chart::chart_ui;
+use super::{Practise, Side, Wish};
 use crate::gui::coach::coach_ui;
 use crate::gui::hands::hands_ui;
 use crate::gui::room::{FACES_HEIGHT, faces_ui, scrolled_instruments, scrolled_site};
@@ -19,49 +18,65 @@ impl Practise {
         ui: &mut Ui,
         frame: Frame,
         reads: Reads,
-        actions: &mut Vec<Action>,
+        (actions, wish): (&mut Vec<Action>, &mut Option<Wish>),
     ) {
-        let view = View::new(self.recorder.job(), &self.scene, self.mode(), reads);
         if self.side != Side::Instruments {
             Panel::bottom("faces")
                 .frame(frame)
                 .exact_size(FACES_HEIGHT + 12.0)
-                .show(ui, |ui| faces_ui(ui, &view));
+                .show(ui, |ui| faces_ui(ui, &self.view(reads)));
         }
         CentralPanel::default().frame(frame).show(ui, |ui| {
-            ui.horizontal_wrapped(|ui| {
-                for (side, name) in [
-                    (Side::Site, "narrow-site"),
-                    (Side::Hands, "narrow-at-hand"),
-                    (Side::Sheet, "narrow-job-sheet"),
-                    (Side::Instruments, "narrow-instruments"),
-                    (Side::Chart, "narrow-strip-chart"),
-                ] {
-                    ui.selectable_value(&mut self.side, side, view.say(name));
-                }
-                if self.coach.is_some() {
-                    ui.selectable_value(&mut self.side, Side::Coach, view.say("coach-coach"));
-                }
-            });
+            self.sides_ui(ui, reads);
             ui.separator();
-            match (self.side, &mut self.coach) {
-                (Side::Site, _) => {
-                    let before = self.chosen;
-                    scrolled_site(ui, |ui| site_ui(ui, &view, &mut self.chosen));
-                    // The keyboard walks over the parts; only a choice leads on.
-                    let chose = ui.input(|i| i.pointer.any_click() || i.key_pressed(Key::Enter));
-                    if self.chosen != before && chose {
-                        self.side = Side::Hands;
+            match self.side {
+                Side::Site => self.narrow_site_ui(ui, reads, actions),
+                Side::Time => *wish = self.time_ui(ui, reads),
+                Side::Chart => self.chart_ui(ui, reads),
+                Side::Instruments => scrolled_instruments(ui, &self.view(reads)),
+                side => {
+                    let mode = self.mode();
+                    let view = View::new(self.recorder.job(), &self.scene, mode, reads);
+                    match (side, &mut self.coach) {
+                        (Side::Sheet, _) => sheet_ui(ui, &view, &mut self.sheet, actions),
+                        (Side::Coach, Some(coach)) => coach_ui(ui, &view, coach),
+                        _ => hands_ui(ui, &view, self.chosen, &mut self.drafts, actions),
                     }
-                }
-                (Side::Sheet, _) => sheet_ui(ui, &view, &mut self.sheet, actions),
-                (Side::Instruments, _) => scrolled_instruments(ui, &view),
-                (Side::Chart, _) => chart_ui(ui, &view, &self.chart),
-                (Side::Coach, Some(coach)) => coach_ui(ui, &view, coach),
-                (Side::Hands | Side::Coach, _) => {
-                    hands_ui(ui, &view, self.chosen, &mut self.drafts, actions);
                 }
             }
         });
+    }
+
+    /// What there is to choose from.
+    fn sides_ui(&mut self, ui: &mut Ui, reads: Reads) {
+        ui.horizontal_wrapped(|ui| {
+            for (side, name) in [
+                (Side::Site, "narrow-site"),
+                (Side::Hands, "room-at-hand"),
+                (Side::Sheet, "room-job-sheet"),
+                (Side::Instruments, "narrow-instruments"),
+                (Side::Time, "time-tab"),
+                (Side::Chart, "room-strip-chart"),
+                (Side::Coach, "coach-coach"),
+            ] {
+                if side != Side::Coach || self.coach.is_some() {
+                    ui.selectable_value(&mut self.side, side, reads.language.say(name));
+                }
+            }
+        });
+    }
+
+    fn narrow_site_ui(&mut self, ui: &mut Ui, reads: Reads, actions: &mut Vec<Action>) {
+        let mut chosen = self.chosen;
+        let torque = self.drafts.torque;
+        scrolled_site(ui, |ui| {
+            site_ui(ui, &self.view(reads), torque, &mut chosen, actions);
+        });
+        // The keyboard walks over the parts; only a choice leads on.
+        let chose = ui.input(|i| i.pointer.any_click() || i.key_pressed(Key::Enter));
+        if chosen != self.chosen && chose {
+            self.side = Side::Hands;
+        }
+        self.chosen = chosen;
     }
 }

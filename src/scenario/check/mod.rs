@@ -11,7 +11,7 @@ pub(crate) use dimension::check_bound;
 use super::units::{unit_names, unit_text};
 use super::{Diagnostic, Place, diagnostic::did_you_mean};
 use crate::plant::{Fault, FaultKind};
-use crate::units::{Fraction, Length, Mass, Temperature};
+use crate::units::{Fraction, Length, Mass, Temperature, Volume};
 use std::collections::BTreeSet;
 
 /// Checks a whole scenario.
@@ -97,11 +97,11 @@ fn check_range(
 }
 
 fn check_site(site: Place<'_>, wrong: &mut Vec<Diagnostic>) {
-    // Chosen: weather in which somebody lives, rooms in which somebody works, in °F.
+    // Chosen: weather in which somebody lives, rooms from a freezer to a boiler house, in °F.
     let plausible = [
         ("outdoor", (-20.0, 130.0)),
-        ("indoor", (40.0, 110.0)),
-        ("indoor_wet_bulb", (32.0, 100.0)),
+        ("indoor", (-20.0, 110.0)),
+        ("indoor_wet_bulb", (-20.0, 100.0)),
     ];
     for (name, range) in plausible {
         let place = site.field(name);
@@ -124,6 +124,19 @@ fn check_site(site: Place<'_>, wrong: &mut Vec<Diagnostic>) {
     let found = line_set.read().map(Length::feet);
     // Chosen: what residential line sets come in (common practice, no source).
     check_range(line_set, "line_set", found, (5.0, 250.0), "ft", wrong);
+    for name in ["outdoor_space", "indoor_space"] {
+        check_space(site.field(name), wrong);
+    }
+}
+
+fn check_space(space: Place<'_>, wrong: &mut Vec<Diagnostic>) {
+    // Chosen: from a cupboard to a hall, from shut up to a machinery room's emergency fan.
+    let volume = space.field("volume");
+    let found = volume.read().map(Volume::cubic_metres);
+    check_range(volume, "volume", found, (1.0, 1e5), "m³", wrong);
+    let changes = space.field("air_changes");
+    let found = changes.read::<f64>();
+    check_range(changes, "air_changes", found, (0.0, 60.0), "an hour", wrong);
 }
 
 fn check_faults(faults: Place<'_>, wrong: &mut Vec<Diagnostic>) {
