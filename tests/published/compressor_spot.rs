@@ -1,6 +1,6 @@
 //! The compressor beside a published map.
 //!
-//! Source: EnergyPlus data set `RefrigerationCompressorCurves`, ERF1-0311-TAC,
+//! Source: `EnergyPlus` data set `RefrigerationCompressorCurves`, ERF1-0311-TAC,
 //! `data/compressor_spot.csv`.
 
 use crate::held::holds;
