@@ -8,9 +8,11 @@ use std::fmt::Write;
 use std::path::{Path, PathBuf};
 use std::{fs, io};
 
-/// Everything from the units up to the job, and the data that it reads.
-const DECIDES: [&str; 9] = [
+/// Everything from the units up to the job, and the data that it reads. A replay asks for the words
+/// in which an attempt was refused something.
+const DECIDES: [&str; 10] = [
     "assets/refrigerants",
+    "assets/text/en/refusal.ftl",
     "assets/units",
     "src/fluid",
     "src/job",

@@ -4,27 +4,35 @@
 #[path = "../tests/support/raster.rs"]
 mod raster;
 
-use coldbench::gui::{App, Attempts, Part};
+use coldbench::gui::{App, Attempts, Colours, Part, Settings, TextSize};
 use coldbench::job::procedure::{Performance, Procedure};
 use coldbench::job::{Door, Job, Refusal};
 use coldbench::plant::{Joint, Line};
 use coldbench::scenario::{Scenario, shipped_names};
+use coldbench::text::Message;
 use coldbench::words::Action;
-use eframe::egui::{Context, Pos2, RawInput, Rect, Theme, Vec2};
+use eframe::egui::accesskit;
+use eframe::egui::{Context, Event, Modifiers, PointerButton, Pos2, RawInput, Rect, Vec2};
 use raster::{Picture, Raster};
 use std::fs::{self, File};
 use std::io::{self, BufWriter};
 use std::path::{Path, PathBuf};
 
 fn main() -> io::Result<()> {
+    let painted = paint();
+    let gone = fs::remove_dir_all(passing());
+    painted.and(gone)
+}
+
+fn paint() -> io::Result<()> {
     let folder = std::env::args_os().nth(1);
     if folder.as_ref().is_some_and(|word| word == "readme") {
         return for_the_readme(Path::new("assets/pictures"));
     }
     let folder = folder.map_or_else(|| PathBuf::from("target/pictures"), PathBuf::from);
     fs::create_dir_all(&folder)?;
-    let large = Vec2::new(1360.0, 860.0);
-    let light = |app: &mut App| Frames::new(large, Theme::Light).shot(app);
+    let large = Vec2::new(1280.0, 800.0);
+    let light = |app: &mut App| Frames::new(large).shot(app);
     save(&folder, "start", &light(&mut app()))?;
 
     let mut work = up_to("clogged_drier", |action| {
@@ -32,17 +40,18 @@ fn main() -> io::Result<()> {
     });
     work.choose(Part::Valve(Line::Liquid));
     save(&folder, "work", &light(&mut work))?;
-    save(
-        &folder,
-        "work_dark",
-        &Frames::new(large, Theme::Dark).shot(&mut work),
-    )?;
+    let thought = Frames::new(large).press(&mut work, "Ask for a thought");
+    save(&folder, "coach", &thought)?;
+    let usual = Settings::default();
+    for (name, colours) in [("dark", Colours::Dark), ("projector", Colours::Projector)] {
+        work.set(Settings { colours, ..usual });
+        save(&folder, &format!("work_{name}"), &light(&mut work))?;
+    }
+    work.set(usual);
     let small = Vec2::new(1000.0, 640.0);
-    save(
-        &folder,
-        "small",
-        &Frames::new(small, Theme::Light).shot(&mut work),
-    )?;
+    save(&folder, "small", &Frames::new(small).shot(&mut work))?;
+    at_sizes_of_text(&folder, &mut work)?;
+    work.set(usual);
 
     let mut open = up_to("clogged_drier", |action| {
         matches!(action, Action::FitDrier(_))
@@ -55,12 +64,16 @@ fn main() -> io::Result<()> {
     });
     vacuum.choose(Part::Pump);
     save(&folder, "evacuation", &light(&mut vacuum))?;
+    vacuum.choose_time();
+    save(&folder, "time", &light(&mut vacuum))?;
 
     let mut leak = up_to("leaking_flare", |action| {
         matches!(action, Action::StemCap { .. })
     });
     leak.choose(Part::Joint(Joint::IndoorSuction));
     save(&folder, "leak_found", &light(&mut leak))?;
+
+    hands(&folder, large)?;
 
     let mut sheet = up_to("clogged_drier", |action| {
         matches!(action, Action::StemCap { .. })
@@ -75,11 +88,70 @@ fn main() -> io::Result<()> {
     )
 }
 
+/// The room at each size of text and, at the largest, each of its sides.
+fn at_sizes_of_text(folder: &Path, work: &mut App) -> io::Result<()> {
+    let screen = Vec2::new(1280.0, 800.0);
+    for text in TextSize::ALL {
+        work.set(Settings {
+            text,
+            ..Settings::default()
+        });
+        let name = format!("text_{}", text.percent());
+        save(folder, &name, &Frames::new(screen).shot(work))?;
+    }
+    for side in [
+        "Site",
+        "Job sheet",
+        "Instruments",
+        "Strip chart",
+        "Coach",
+        "Settings",
+    ] {
+        let name = format!("text_200_{}", side.to_lowercase().replace(' ', "_"));
+        save(folder, &name, &Frames::new(screen).press(work, side))?;
+    }
+    Ok(())
+}
+
+/// Where the drawing's own origin is in a window of 1280 x 800, and a unit of it.
+const SHEET: (Pos2, f32) = (Pos2::new(90.9, 82.0), 0.728);
+
+/// Hands at work: a stem that is turned, a hose and a thermometer on their way.
+fn hands(folder: &Path, size: Vec2) -> io::Result<()> {
+    let at = |x: f32, y: f32| SHEET.0 + Vec2::new(x, y) * SHEET.1;
+    let line = Line::Suction;
+    let ways: [(&str, &[(f32, f32)]); 3] = [
+        (
+            "hand_turns",
+            &[(392.0, 275.0), (372.0, 297.0), (352.0, 275.0)],
+        ),
+        (
+            "hand_hose",
+            &[(300.0, 588.0), (340.0, 480.0), (368.0, 376.0)],
+        ),
+        (
+            "hand_probe",
+            &[(848.0, 492.0), (600.0, 420.0), (560.0, 250.0)],
+        ),
+    ];
+    for (name, way) in ways {
+        let mut app = up_to("clogged_drier", |action| {
+            matches!(action, Action::Connect { .. })
+        });
+        app.act(Action::PortCap { line, on: false });
+        app.act(Action::StemCap { line, on: false });
+        let points: Vec<Pos2> = way.iter().map(|&(x, y)| at(x, y)).collect();
+        let picture = Frames::new(size).drag(&mut app, &points);
+        save(folder, name, &picture)?;
+    }
+    Ok(())
+}
+
 /// The site at work, an evacuation, and a leak that was found.
 fn for_the_readme(folder: &Path) -> io::Result<()> {
     fs::create_dir_all(folder)?;
     let size = Vec2::new(1280.0, 800.0);
-    let shot = |app: &mut App| Frames::new(size, Theme::Light).shot(app);
+    let shot = |app: &mut App| Frames::new(size).shot(app);
     let mut work = up_to("clogged_drier", |action| {
         matches!(action, Action::Diagnose(_))
     });
@@ -121,7 +193,9 @@ struct Hands {
 impl Door for Hands {
     fn apply(&mut self, action: Action) -> Result<(), Refusal> {
         if (self.stop)(&action) {
-            return Err(Refusal::because("Here the picture is taken."));
+            return Err(Refusal::because(Message::verbatim(
+                "Here the picture is taken.",
+            )));
         }
         if let Some(job) = self.app.job() {
             self.job = job.clone();
@@ -141,9 +215,12 @@ impl Door for Hands {
 
 fn app() -> App {
     let scenarios = shipped_names().filter_map(Scenario::shipped).collect();
-    // The pictures' own attempts are passing files.
-    let folder = std::env::temp_dir().join("coldbench-pictures");
-    App::new(scenarios, Attempts::in_folder(folder))
+    App::new(scenarios, Attempts::in_folder(passing()))
+}
+
+/// The folder of the pictures' own attempts, which goes when they are painted.
+fn passing() -> PathBuf {
+    std::env::temp_dir().join(format!("coldbench-pictures-{}", std::process::id()))
 }
 
 /// A context that paints frames.
@@ -154,29 +231,96 @@ struct Frames {
 }
 
 impl Frames {
-    fn new(size: Vec2, theme: Theme) -> Self {
+    /// A screen of so many pixels.
+    fn new(size: Vec2) -> Self {
         let ctx = Context::default();
         App::dress(&ctx);
-        ctx.set_theme(theme);
+        ctx.enable_accesskit();
         let raster = Raster::default();
         Self { ctx, size, raster }
     }
 
+    /// Presses what has a label, as a screen reader does, and paints what comes of it.
+    fn press(self, app: &mut App, label: &'static str) -> Picture {
+        let mut frames = vec![Vec::new(); 8];
+        frames[4] = vec![Press::Label(label)];
+        self.paint(app, frames)
+    }
+
     /// Lets the window settle and paints it.
-    fn shot(mut self, app: &mut App) -> Picture {
+    fn shot(self, app: &mut App) -> Picture {
+        self.frames(app, &vec![Vec::new(); 4])
+    }
+
+    /// Presses at the first point, goes over the others and paints what is then in the hand.
+    fn drag(self, app: &mut App, points: &[Pos2]) -> Picture {
+        let press = Event::PointerButton {
+            pos: points[0],
+            button: PointerButton::Primary,
+            pressed: true,
+            modifiers: Modifiers::NONE,
+        };
+        let moves = points.iter().map(|&point| Event::PointerMoved(point));
+        let mut frames = vec![Vec::new(); 4];
+        frames.push(vec![Event::PointerMoved(points[0])]);
+        frames.push(vec![press]);
+        frames.extend(moves.map(|event| vec![event]));
+        frames.extend(vec![Vec::new(); 2]);
+        self.frames(app, &frames)
+    }
+
+    /// Runs a frame for each list of events and paints the last.
+    fn frames(self, app: &mut App, events: &[Vec<Event>]) -> Picture {
+        let events = events.iter().map(|events| {
+            let events = events.iter().cloned();
+            events.map(Press::Event).collect()
+        });
+        self.paint(app, events.collect())
+    }
+
+    fn paint(mut self, app: &mut App, frames: Vec<Vec<Press>>) -> Picture {
         let mut picture = None;
-        for frame in 0..4 {
+        let mut tree = None;
+        for (frame, presses) in frames.into_iter().enumerate() {
+            let events = presses.into_iter().filter_map(|press| match press {
+                Press::Event(event) => Some(event),
+                Press::Label(label) => tree.as_ref().and_then(|tree| pressing(tree, label)),
+            });
+            // What is large in text holds fewer points.
+            let points = self.size / self.ctx.zoom_factor();
             let input = RawInput {
-                screen_rect: Some(Rect::from_min_size(Pos2::ZERO, self.size)),
-                time: Some(f64::from(frame) * 0.1),
+                screen_rect: Some(Rect::from_min_size(Pos2::ZERO, points)),
+                time: Some(frame as f64 * 0.1),
+                events: events.collect(),
                 ..RawInput::default()
             };
             let mut output = self.ctx.run_ui(input, |ui| app.window_ui(ui));
+            tree = output.platform_output.accesskit_update.take();
             self.raster.take(&mut output.textures_delta);
             picture = Some(self.raster.paint(&self.ctx, &output));
         }
         picture.expect("some frames were painted")
     }
+}
+
+/// Something done in a frame.
+#[derive(Clone)]
+enum Press {
+    Event(Event),
+    /// What has this label is pressed.
+    Label(&'static str),
+}
+
+/// What presses the control of a label, as a screen reader does.
+fn pressing(tree: &accesskit::TreeUpdate, label: &str) -> Option<Event> {
+    let mut nodes = tree.nodes.iter();
+    let (id, _) = nodes.find(|(_, node)| node.label() == Some(label))?;
+    Some(Event::AccessKitActionRequest(accesskit::ActionRequest {
+        action: accesskit::Action::Click,
+        target_tree: tree.tree_id,
+        target_node: *id,
+        data: None,
+    }))
 }
 
 fn save(folder: &Path, name: &str, picture: &Picture) -> io::Result<()> {

@@ -95,6 +95,8 @@ fn used_wrongly_it_exits_2_and_says_how() {
         &["settle", UNIT, "--fault", "undercharge=7"],
         &["settle", UNIT, "--charge-percent", "900"],
         &["settle", UNIT, "--outdoor-f", "NaN"],
+        &["settle", UNIT, "--point", "C"],
+        &["settle", UNIT, "--every-unit"],
         &["settle", UNIT, "--indoor-wb-f", "99"],
     ] {
         let output = run(wrong);
@@ -179,6 +181,33 @@ fn a_unit_settles_by_name_and_by_file_and_a_scenario_without_its_faults_likewise
         clogged < sound - 5.0,
         "{clogged} psig clogged, {sound} psig sound"
     );
+}
+
+/// The rating points: B has 82 °F outdoors (AHRI 210/240), and each unit its own room.
+#[test]
+fn a_unit_settles_at_its_rating_points() {
+    for (point, outdoor) in [("A", "95"), ("b", "82")] {
+        let at_point = settled(&[UNIT, "--point", point], "liquid_psig");
+        assert_eq!(
+            at_point,
+            settled(&[UNIT, "--outdoor-f", outdoor], "liquid_psig")
+        );
+    }
+    let cold = settled(&["r134a_receiver_txv", "--point", "A"], "evaporating_f");
+    assert!(cold < 30.0, "{cold} °F in a room of 35 °F");
+    let output = run(&["settle", "--every-unit", "--json"]);
+    exits(&output, 0);
+    let rows = json(&output);
+    let rows = rows.as_array().expect("a row for each unit and point");
+    let units = coldbench::scenario::unit_names();
+    assert_eq!(rows.len(), 2 * units.len());
+    for (row, unit) in rows.iter().zip(units.iter().flat_map(|unit| [unit, unit])) {
+        assert_eq!(row["unit"], *unit);
+        assert_eq!(row["settled"], true);
+    }
+    let table = run(&["settle", "--every-unit"]);
+    exits(&table, 0);
+    assert!(units.iter().all(|unit| text(&table).contains(unit)));
 }
 
 /// The signs of the trade (common practice, no source): hotter outdoors, higher head; less

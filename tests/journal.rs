@@ -5,16 +5,18 @@
     reason = "a test that cannot go on has failed, in its helpers as well"
 )]
 
+#[path = "support/forge.rs"]
+mod forge;
+
 use coldbench::attempt::{
-    Closed, End, Entry, Head, Journal, Opening, Recorder, ReplayError, replay,
+    CatchUp, Closed, End, Entry, Head, Journal, Mode, Opening, Recorder, ReplayError, replay,
 };
 use coldbench::job::{Door, Job, TICKS_PER_SECOND};
 use coldbench::scenario::Scenario;
 use coldbench::words::{Action, Hose, Level, SheetField, ThermostatCall};
+use forge::linked;
 use rand_chacha::ChaCha8Rng;
 use rand_chacha::rand_core::{Rng, SeedableRng};
-use sha2::{Digest, Sha256};
-use std::fmt::Write;
 use std::fs;
 use std::path::{Path, PathBuf};
 use std::process::{Command, Stdio};
@@ -166,18 +168,7 @@ fn a_line_taken_out_put_in_or_moved_shows() {
 
 /// Links the lines of a journal into a new chain, as a forger would.
 fn forged(bytes: &[u8], forge: impl Fn(&str) -> String) -> Vec<u8> {
-    let mut chain = "0".repeat(32);
-    let mut forged = String::new();
-    for line in str::from_utf8(bytes).unwrap().lines() {
-        let text = forge(line.rsplit_once("  ").map_or(line, |(text, _)| text));
-        let digest = Sha256::digest(format!("{chain}{text}"));
-        chain.clear();
-        for byte in &digest[..16] {
-            write!(chain, "{byte:02x}").unwrap();
-        }
-        writeln!(forged, "{text}  {chain}").unwrap();
-    }
-    forged.into_bytes()
+    linked(str::from_utf8(bytes).unwrap(), forge).into_bytes()
 }
 
 /// A whole chain over changed lines does not help: the physics do not agree. What it cannot hide
@@ -352,4 +343,138 @@ fn a_killed_program_leaves_a_journal_that_replays_to_its_last_line() {
     // And it can be taken up and closed.
     let closed = Recorder::resume(&path, &lookup).unwrap().close().unwrap();
     assert_eq!(closed.job.now(), last.tick);
+}
+
+#[test]
+fn a_journal_of_the_first_format_is_read_and_was_practice() {
+    let closed = record("first_format");
+    let text = fs::read_to_string(&closed.path).unwrap();
+    let is_new = |line: &&str| line.starts_with("mode ") || line.starts_with("branch ");
+    assert_eq!(text.lines().filter(is_new).count(), 2);
+    let old: Vec<&str> = text.lines().filter(|line| !is_new(line)).collect();
+    let old = linked(&old.join("\n"), |line| {
+        line.replacen("attempt 2", "attempt 1", 1)
+    });
+    fs::write(&closed.path, old).unwrap();
+    let replayed = replay(&closed.path, &lookup, &mut ()).unwrap();
+    assert_eq!(
+        (replayed.head.format, replayed.head.mode),
+        (1, Mode::Practice)
+    );
+    assert_eq!(replayed.job.digest(), closed.job.digest());
+    // A line that is wrong is named by its place in the file.
+    let text = fs::read_to_string(&closed.path).unwrap();
+    let wrong = linked(&text, |line| line.replacen("  mark", "  bark", 1));
+    let error = Journal::from_bytes(wrong.as_bytes()).unwrap_err();
+    let line = wrong.lines().position(|line| line.contains("  bark"));
+    assert_eq!(Some(error.line - 1), line);
+}
+
+#[test]
+fn the_head_says_for_what_it_was_begun() {
+    let path = fresh("assessed");
+    let opening = Opening {
+        mode: Mode::Assessed,
+        ..Opening::practice(FILE, "Ann")
+    };
+    let recorder = Recorder::create(&path, &scenario(), opening).unwrap();
+    assert_eq!(recorder.head().mode, Mode::Assessed);
+    let head = Journal::read(&path).unwrap().unwrap().head;
+    assert_eq!((head.mode, head.branch), (Mode::Assessed, None));
+    assert!(
+        fs::read_to_string(&path)
+            .unwrap()
+            .contains("\nmode Assessed  ")
+    );
+}
+
+#[test]
+fn a_job_that_is_left_has_ended() {
+    let path = fresh("left");
+    let mut recorder = Recorder::create(&path, &scenario(), Opening::default()).unwrap();
+    start(&mut recorder);
+    recorder.leave().unwrap();
+    assert_eq!(Journal::read(&path).unwrap().unwrap().end, End::Left);
+    let again = Recorder::resume(&path, &lookup);
+    assert!(matches!(again, Err(ReplayError::Closed)));
+    assert_eq!(replay(&path, &lookup, &mut ()).unwrap().job.now(), 680);
+}
+
+#[test]
+fn put_aside_it_keeps_the_time_since_its_last_line() {
+    let path = fresh("aside");
+    let mut recorder = Recorder::create(&path, &scenario(), Opening::default()).unwrap();
+    start(&mut recorder);
+    let now = recorder.job().now();
+    recorder.put_aside().unwrap();
+    assert_eq!(Journal::read(&path).unwrap().unwrap().end, End::Cut);
+    let recorder = Recorder::resume(&path, &lookup).unwrap();
+    assert_eq!(recorder.job().now(), now);
+}
+
+/// Locks are not asked for on Windows, where a locked file cannot even be read.
+#[cfg(unix)]
+#[test]
+fn two_do_not_work_on_one_attempt() {
+    let path = fresh("two");
+    let mut recorder = Recorder::create(&path, &scenario(), Opening::default()).unwrap();
+    start(&mut recorder);
+    let before = fs::read(&path).unwrap();
+    let other = Recorder::resume(&path, &lookup);
+    assert!(matches!(other, Err(ReplayError::UnderWay)));
+    assert_eq!(fs::read(&path).unwrap(), before);
+    drop(recorder);
+    assert!(Recorder::resume(&path, &lookup).is_ok());
+}
+
+#[test]
+fn an_attempt_of_another_program_is_not_taken_up() {
+    let path = fresh("foreign");
+    let mut recorder = Recorder::create(&path, &scenario(), Opening::default()).unwrap();
+    start(&mut recorder);
+    drop(recorder);
+    let text = fs::read_to_string(&path).unwrap();
+    let foreign = linked(&text, |line| match line.split_once(' ') {
+        Some(("program-digest", _)) => format!("program-digest {:?}", "ee".repeat(32)),
+        _ => line.to_owned(),
+    });
+    fs::write(&path, &foreign).unwrap();
+    let taken_up = Recorder::resume(&path, &lookup);
+    assert!(matches!(
+        taken_up,
+        Err(ReplayError::OfAnotherProgram { .. })
+    ));
+    assert_eq!(fs::read_to_string(&path).unwrap(), foreign);
+}
+
+/// Done again in pieces of a few ticks, an attempt is the same to the bit, and so is one that goes
+/// on from any of its moments.
+#[test]
+fn each_moment_of_an_attempt_can_be_gone_back_to() {
+    let directory = PathBuf::from(env!("CARGO_TARGET_TMPDIR")).join("moments");
+    if directory.exists() {
+        fs::remove_dir_all(&directory).unwrap();
+    }
+    let opening = Opening::practice(FILE, "Ann");
+    let mut recorder = Recorder::create_in(&directory, &scenario(), opening).unwrap();
+    work(&mut recorder);
+    let closed = recorder.close().unwrap();
+    let journal = Journal::read(&closed.path).unwrap().unwrap();
+    let actions = journal.lines.iter().enumerate();
+    let actions = actions.filter(|(_, line)| matches!(line.entry, Entry::Do(_)));
+    for (action, (index, line)) in actions.enumerate() {
+        let mut again = CatchUp::with_moment(&closed.path, &lookup, action).unwrap();
+        assert_eq!(again.progress(), (0, line.tick));
+        while !again.advance(7, &mut ()).unwrap() {}
+        let recorder = again.finish().unwrap();
+        assert_eq!(recorder.job().now(), line.tick);
+        assert_eq!(recorder.job().digest(), line.digest);
+        let new = Journal::read(recorder.path()).unwrap().unwrap();
+        assert_eq!(new.lines, journal.lines[..index]);
+        let branch = new.head.branch.unwrap();
+        assert_eq!(branch.line, journal.number(index));
+        recorder.leave().unwrap();
+    }
+    let beyond = CatchUp::with_moment(&closed.path, &lookup, 6);
+    assert!(matches!(beyond, Err(ReplayError::NoSuchAction(6))));
 }

@@ -3,6 +3,7 @@
 use coldbench::job::procedure::{CourseLine, Performance, Procedure, Stopped};
 use coldbench::job::{Door, Job, Refusal};
 use coldbench::scenario::Scenario;
+use coldbench::text::Message;
 use coldbench::words::Action;
 
 /// A door that writes down what passes, and refuses what it is told to.
@@ -26,7 +27,7 @@ impl Watched {
 impl Door for Watched {
     fn apply(&mut self, action: Action) -> Result<(), Refusal> {
         if (self.refuses)(&action) {
-            return Err(Refusal::because("The hose is in use."));
+            return Err(Refusal::because(Message::verbatim("The hose is in use.")));
         }
         self.passed.push(action);
         self.job.apply(action)

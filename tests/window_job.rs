@@ -4,13 +4,14 @@
 #[path = "support/folder.rs"]
 mod folder;
 
-use coldbench::gui::{App, Attempts, Part, fault_label, field_label};
+use coldbench::gui::{App, Attempts, Part, fault_label};
 use coldbench::job::procedure::{Performance, Procedure};
 use coldbench::job::{Door, Job, Refusal};
 use coldbench::kit::{Hose, HoseEnd};
 use coldbench::marking::Report;
 use coldbench::plant::{Arrow, Line, Spot, ThermostatCall};
 use coldbench::scenario::{Scenario, shipped_names};
+use coldbench::text::Message;
 use coldbench::words::{Action, DisconnectMove, GaugePlace};
 use eframe::egui::Key;
 use eframe::egui::accesskit::Role;
@@ -23,11 +24,11 @@ enum Hand {
     /// A button is pressed.
     Press(String),
     /// Something is chosen from a list.
-    Choose(&'static str, &'static str),
+    Choose(&'static str, String),
     /// A slider or a number field is set.
     Set(Role, &'static str, f64),
     /// A number is written in a blank.
-    Write(&'static str, String),
+    Write(String, String),
 }
 
 fn press(text: &str) -> Vec<Hand> {
@@ -53,6 +54,7 @@ fn setting(value: f64, most: f64, (none, all): (&str, &str), slider: &'static st
 fn controls(action: &Action) -> (Option<Part>, Vec<Hand>) {
     match *action {
         Action::Protect(_)
+        | Action::Ventilate(_)
         | Action::Thermostat(_)
         | Action::Disconnect(_)
         | Action::VerifyDead
@@ -67,11 +69,18 @@ fn controls(action: &Action) -> (Option<Part>, Vec<Hand>) {
         Action::Write { field, value } => {
             let text = value.to_string();
             let number = text.split(' ').next().unwrap_or_default().to_owned();
-            (None, vec![Hand::Write(field_label(field), number)])
+            (None, vec![Hand::Write(field.label().to_string(), number)])
         }
         Action::Diagnose(diagnosis) => {
-            let mut hands = vec![Hand::Choose("what is wrong", fault_label(diagnosis.fault))];
-            hands.extend(diagnosis.at.map(|at| Hand::Choose("where", at.label())));
+            let mut hands = vec![Hand::Choose(
+                "what is wrong",
+                fault_label(diagnosis.fault).to_string(),
+            )];
+            hands.extend(
+                diagnosis
+                    .at
+                    .map(|at| Hand::Choose("where", at.label().to_string())),
+            );
             hands.extend(press("Write the diagnosis"));
             (None, hands)
         }
@@ -94,6 +103,10 @@ fn electric(action: &Action) -> (Option<Part>, Vec<Hand>) {
                 "Take glasses and gloves off",
             ),
         ),
+        Action::Ventilate(on) => {
+            let (yes, no) = ("Open the doors, set a fan up", "Take the fan away");
+            (Part::Protection, either(on, yes, no))
+        }
         Action::Thermostat(call) => {
             let text = match call {
                 ThermostatCall::Off => "Set to off",
@@ -227,7 +240,10 @@ fn cart(action: &Action) -> (Option<Part>, Vec<Hand>) {
                 HoseEnd::RefrigerantCylinder => "on the refrigerant cylinder",
                 HoseEnd::OpenAir => "held open to the air",
             };
-            (Part::Hose(hose), vec![Hand::Choose("put its end", place)])
+            (
+                Part::Hose(hose),
+                vec![Hand::Choose("put its end", place.to_owned())],
+            )
         }
         Action::TakeOff(hose) => (Part::Hose(hose), press("Take the hose off")),
         Action::Purge(hose) => (Part::Hose(hose), press("Purge the hose")),
@@ -277,7 +293,10 @@ fn cart(action: &Action) -> (Option<Part>, Vec<Hand>) {
                 GaugePlace::SuctionPort => "at the suction port",
                 GaugePlace::LiquidPort => "at the liquid port",
             };
-            (Part::MicronGauge, vec![Hand::Choose("screw it on", place)])
+            (
+                Part::MicronGauge,
+                vec![Hand::Choose("screw it on", place.to_owned())],
+            )
         }
         Action::MicronGaugeValve(on) => {
             let (yes, no) = (
@@ -333,7 +352,7 @@ impl Hands {
                 self.window.run();
             }
             Hand::Write(blank, number) => {
-                let find = (Role::TextInput, *blank);
+                let find = (Role::TextInput, blank.as_str());
                 self.window.get_by_role_and_label(find.0, find.1).focus();
                 self.window.run();
                 self.window
@@ -381,9 +400,9 @@ impl Door for Hands {
             self.over = Some(before);
         }
         if refused {
-            Err(Refusal::because(format!(
+            Err(Refusal::because(Message::verbatim(format!(
                 "the window says so for {action:?}"
-            )))
+            ))))
         } else {
             Ok(())
         }
@@ -411,7 +430,7 @@ impl Door for Past {
             self.0.over = before;
         }
         match self.0.window.query_by_label_contains("Not done: ") {
-            Some(_) => Err(Refusal::because("the job refuses it")),
+            Some(_) => Err(Refusal::because(Message::verbatim("the job refuses it"))),
             None => Ok(()),
         }
     }
@@ -473,6 +492,16 @@ fn the_moisture_job_goes_by_hand_as_it_goes_by_the_procedure() {
 #[test]
 fn the_undercharge_job_goes_by_hand_as_it_goes_by_the_procedure() {
     by_hand("undercharge");
+}
+
+#[test]
+fn the_job_with_what_burns_goes_by_hand_as_it_goes_by_the_procedure() {
+    by_hand("flammable_leak");
+}
+
+#[test]
+fn the_cold_room_goes_by_hand_as_it_goes_by_the_procedure() {
+    by_hand("cold_room_drier");
 }
 
 #[test]

@@ -1,33 +1,11 @@
 //! The window in another language, switched while a job is under way.
 
-use coldbench::attempt::Recorder;
-use coldbench::gui::{App, Opener, Session};
-use coldbench::scenario::{Scenario, shipped_names};
+#[path = "support/window.rs"]
+mod support;
+
 use coldbench::text::Language;
-use egui_kittest::Harness;
 use egui_kittest::kittest::Queryable as _;
-
-type Window = Harness<'static, App>;
-
-/// A window with the default scenario open.
-fn at_work() -> Window {
-    let scenarios = shipped_names().filter_map(Scenario::shipped).collect();
-    let opener: Opener = Box::new(|scenario, who| {
-        Recorder::create_in(&std::env::temp_dir(), scenario, "", who)
-            .map(|recorder| Box::new(recorder) as Box<dyn Session>)
-            .map_err(|error| error.to_string())
-    });
-    let mut window = Harness::builder()
-        .with_size([1360.0, 860.0])
-        .with_context_setup(App::dress)
-        .build_ui_state(
-            |ui, app: &mut App| app.window_ui(ui),
-            App::new(scenarios, opener),
-        );
-    window.state_mut().open(0);
-    window.run();
-    window
-}
+use support::{Window, at_work};
 
 fn switch_to(window: &mut Window, language: Language) {
     window.get_by_label(language.own_name()).click();
@@ -36,7 +14,7 @@ fn switch_to(window: &mut Window, language: Language) {
 
 #[test]
 fn the_language_is_switched_while_a_job_is_under_way_and_back() {
-    let mut window = at_work();
+    let mut window = at_work("clogged_drier");
     window.state_mut().choose_sheet();
     window.run();
     window.get_by_label("Hand the job back");

@@ -40,6 +40,8 @@ FLUIDS = {
     "R-32": ("R32", 173.25, "Tillner-Roth & Yokozeki 1997", 675),
     "R-134a": ("R134a", 173.25, "Tillner-Roth & Baehr 1994", 1430),
     "R-407C": ("R407C", 200.25, "Lemmon 2003, pseudo-pure", 1774),
+    "R-404A": ("R404A", 200.25, "Lemmon 2003, pseudo-pure", 3922),
+    "R-290": ("R290", 173.25, "Lemmon, McLinden & Wagner 2009", 3),
     "R-454B": ("R454B.mix", 200.25, "R-32 and R-1234yf with the pair of Akasaka 2013", 466),
 }
 

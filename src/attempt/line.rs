@@ -13,6 +13,8 @@ pub enum Entry {
     Refused(String),
     /// A simulated minute is over.
     Mark,
+    /// The job was put aside, to be gone on with.
+    Aside,
     /// The journal was taken up again after it had been cut.
     Resumed,
     /// The end: nothing follows.
@@ -44,6 +46,7 @@ impl fmt::Display for Entry {
             Self::Do(action) => write!(f, "do {}", in_ron(action)),
             Self::Refused(why) => write!(f, "refused {}", in_ron(why)),
             Self::Mark => f.write_str("mark"),
+            Self::Aside => f.write_str("aside"),
             Self::Resumed => f.write_str("resumed"),
             Self::Closed => f.write_str("closed"),
             Self::Left => f.write_str("left"),
@@ -95,6 +98,7 @@ impl Entry {
                 .map(Self::Refused)
                 .map_err(|e| format!("`{why}` is no reason: {}", e.code)),
             ("mark", "") => Ok(Self::Mark),
+            ("aside", "") => Ok(Self::Aside),
             ("resumed", "") => Ok(Self::Resumed),
             ("closed", "") => Ok(Self::Closed),
             ("left", "") => Ok(Self::Left),

@@ -6,6 +6,7 @@ use super::replay::{Lookup, ReplayError};
 use super::{CatchUp, Entry, Head, Journal, Line, Opening, TICKS_BETWEEN_MARKS};
 use crate::job::{Door, Job, Refusal};
 use crate::scenario::Scenario;
+use crate::text::Message;
 use crate::words::Action;
 use std::fs::File;
 use std::io::{self, Seek, SeekFrom, Write};
@@ -145,6 +146,19 @@ impl Recorder {
         self.end(Entry::Closed)
     }
 
+    /// Puts the job aside, to be gone on with: the journal keeps the time that passed since its
+    /// last line, which a program that is killed loses.
+    pub fn put_aside(mut self) -> Result<(), RecordError> {
+        let written = match self.trouble.take() {
+            Some(trouble) => Err(io::Error::other(trouble)),
+            None => self.write(Entry::Aside),
+        };
+        written.map_err(|cause| RecordError {
+            path: self.path,
+            cause,
+        })
+    }
+
     /// Ends the recording of a job that is left as it stands, not handed back.
     pub fn leave(self) -> Result<Closed, RecordError> {
         self.end(Entry::Left)
@@ -204,7 +218,10 @@ impl Recorder {
             self.trouble = self.write(entry).err().map(|e| e.to_string());
         }
         match &self.trouble {
-            Some(why) => Err(Refusal::because(format!("It cannot be recorded: {why}"))),
+            Some(why) => {
+                let why = Message::new("refusal-unrecordable").with("why", why.clone());
+                Err(Refusal::because(why))
+            }
             None => Ok(()),
         }
     }
@@ -215,12 +232,12 @@ impl Door for Recorder {
         let entry = Entry::Do(action);
         // What is applied is what the file says, so that a replay cannot differ by a rounding.
         let Ok(Entry::Do(action)) = Entry::parse(&entry.to_string()) else {
-            return Err(Refusal::because("It cannot be written down."));
+            return Err(Refusal::because(Message::new("refusal-unwritable")));
         };
         self.note(entry)?;
         let done = self.job.apply(action);
         if let Err(refusal) = &done {
-            self.note(Entry::Refused(refusal.why.clone()))?;
+            self.note(Entry::Refused(refusal.why.to_string()))?;
         }
         done
     }

@@ -132,6 +132,8 @@ pub struct Replayed {
     pub done: usize,
     /// The actions that were refused.
     pub refused: usize,
+    /// How often it was taken up again after it had been cut or put aside.
+    pub taken_up: usize,
 }
 
 /// Replays an attempt: proves its chain, checks scenario and unit against the head, runs the job
@@ -149,7 +151,9 @@ pub fn replay(
     let job = Job::new(&scenario);
     let mut replaying = Replaying::through(job, journal);
     replaying.advance(u64::MAX, observer)?;
+    let lines = replaying.journal.lines.iter();
     Ok(Replayed {
+        taken_up: lines.filter(|l| l.entry == Entry::Resumed).count(),
         fingerprint: replaying.journal.fingerprint().to_owned(),
         head: replaying.journal.head,
         end: replaying.journal.end,
@@ -288,7 +292,11 @@ impl<D: Door> Replaying<D> {
             // A program that was killed between the two lines leaves a refusal without its reason.
             (Entry::Resumed, _) | (_, None) => {
                 if let Entry::Do(action) = &line.entry {
-                    self.owed = self.door.apply(*action).err().map(|refusal| refusal.why);
+                    self.owed = self
+                        .door
+                        .apply(*action)
+                        .err()
+                        .map(|refusal| refusal.to_string());
                     match self.owed {
                         Some(_) => self.refused += 1,
                         None => self.done += 1,

@@ -1,7 +1,7 @@
 //! Scenarios and procedures by the name of a shipped one or by a path.
 
 use crate::attempt::{ENDING, Head};
-use crate::scenario::{Diagnostic, Scenario, shipped_names};
+use crate::scenario::{Diagnostic, Scenario, shipped_names, unit_names};
 use anyhow::{anyhow, bail};
 use std::fs;
 use std::path::Path;
@@ -39,6 +39,14 @@ pub(super) fn scenario_or_unit(name: &str) -> anyhow::Result<Scenario> {
     let is_unit = fs::read(path).is_ok_and(|bytes| Kind::of(path, &bytes) == Kind::Unit);
     if is_unit {
         return Scenario::of_unit_file(path).map_err(|wrong| anyhow!(all(&wrong)));
+    }
+    if !path.exists() && Scenario::shipped(name).is_none() {
+        let scenarios = shipped_names().collect::<Vec<_>>().join(", ");
+        let units = unit_names().join(", ");
+        bail!(
+            "`{name}` is neither a file nor comes with the program; \
+             scenarios: {scenarios}; units: {units}"
+        );
     }
     scenario(name).map(|found| found.scenario)
 }

@@ -12,6 +12,7 @@ mod find;
 mod judged;
 mod mark;
 mod perform;
+mod rated;
 mod replay;
 mod settle;
 mod table;

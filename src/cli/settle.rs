@@ -1,23 +1,37 @@
 //! `coldbench settle SCENARIO|UNIT`: what the instruments will read, before class.
 
-use super::Answer;
-use super::find;
 use super::table::Table;
+use super::{Answer, find, rated};
 use crate::job::{Overrides, Settled, settle};
 use crate::plant::{Fault, FaultKind};
+use crate::scenario::{RatingPoint, Scenario};
 use crate::units::Temperature;
 use anyhow::{Context, bail, ensure};
 use serde_json::{Value, json};
 
 /// Run a unit to a steady state and print what the instruments will read and what is true.
 ///
-/// Takes a scenario, or a unit alone: healthy, with its nominal charge, at 95 °F outdoors and
-/// 80 °F dry bulb, 67 °F wet bulb indoors. The answer is yes when it came to rest.
+/// Takes a scenario, or a unit alone: healthy, with its nominal charge, at 95 °F outdoors and in
+/// the room in which it is rated: 80 °F dry bulb, 67 °F wet bulb where its file does not say
+/// otherwise. The answer is yes when it came to rest.
+#[expect(
+    clippy::struct_excessive_bools,
+    reason = "each is a switch of the command line"
+)]
 #[derive(Debug, clap::Args)]
 pub struct Settle {
     /// A scenario or a unit, by the name of a shipped one or by its file.
-    #[arg(value_name = "SCENARIO|UNIT", required_unless_present = "list_faults")]
+    #[arg(
+        value_name = "SCENARIO|UNIT",
+        required_unless_present_any = ["list_faults", "every_unit"]
+    )]
     what: Option<String>,
+    /// The air of a rating point: A has 95 °F outdoors, B 82 °F, both the unit's rated room.
+    #[arg(long, value_name = "A|B", value_parser = point)]
+    point: Option<RatingPoint>,
+    /// Settle every shipped unit, healthy, at the rating points A and B.
+    #[arg(long, conflicts_with_all = ["what", "point"])]
+    every_unit: bool,
     /// Outdoor air, °F.
     #[arg(long, value_name = "FAHRENHEIT", allow_negative_numbers = true)]
     outdoor_f: Option<f64>,
@@ -53,9 +67,12 @@ impl Settle {
         if self.list_faults {
             return self.list();
         }
+        if self.every_unit {
+            return rated::every_unit(self.json);
+        }
         let what = self.what.as_deref().context("name a scenario or a unit")?;
         let scenario = find::scenario_or_unit(what)?;
-        let overrides = self.overrides()?;
+        let overrides = self.overrides(&scenario)?;
         let site = overrides.put_into(&scenario).file.site;
         ensure!(
             site.indoor_wet_bulb.kelvin() <= site.indoor.kelvin(),
@@ -70,7 +87,7 @@ impl Settle {
         Ok(Answer::new(settled.settled, text(&settled)))
     }
 
-    fn overrides(&self) -> anyhow::Result<Overrides> {
+    fn overrides(&self, scenario: &Scenario) -> anyhow::Result<Overrides> {
         if let Some(percent) = self.charge_percent {
             let (_, too_much) = FaultKind::Overcharge.sheet().range;
             let most = 100.0 * (1.0 + too_much);
@@ -79,10 +96,11 @@ impl Settle {
                 "--charge-percent must lie in 0..={most}, found {percent}"
             );
         }
+        let rated = rated::air(&scenario.unit, self.point);
         Ok(Overrides {
-            outdoor: air(self.outdoor_f, "--outdoor-f")?,
-            indoor: air(self.indoor_f, "--indoor-f")?,
-            indoor_wet_bulb: air(self.indoor_wb_f, "--indoor-wb-f")?,
+            outdoor: air(self.outdoor_f, "--outdoor-f")?.or(rated.outdoor),
+            indoor: air(self.indoor_f, "--indoor-f")?.or(rated.indoor),
+            indoor_wet_bulb: air(self.indoor_wb_f, "--indoor-wb-f")?.or(rated.indoor_wet_bulb),
             charge: self.charge_percent.map(|percent| percent / 100.0),
             no_faults: self.no_faults,
             faults: self.fault.clone(),
@@ -95,7 +113,7 @@ impl Settle {
             let sheets = sheets.map(|sheet| {
                 json!({
                     "kind": sheet.name,
-                    "label": sheet.label,
+                    "label": sheet.label.to_string(),
                     "unit": sheet.unit,
                     "least": sheet.range.0,
                     "most": sheet.range.1,
@@ -115,6 +133,14 @@ impl Settle {
         }
         Ok(Answer::new(true, table.text()))
     }
+}
+
+/// A rating point as the command line writes it.
+fn point(letter: &str) -> anyhow::Result<RatingPoint> {
+    let mut points = RatingPoint::ALL.into_iter();
+    points
+        .find(|point| point.letter().eq_ignore_ascii_case(letter))
+        .with_context(|| format!("`{letter}` is no rating point: write A or B"))
 }
 
 fn air(fahrenheit: Option<f64>, option: &str) -> anyhow::Result<Option<Temperature>> {

@@ -14,7 +14,7 @@ pub(super) const SOURCE: Source = Source {
 };
 
 /// The check values of each refrigerant.
-const CHECKS: [(&str, &str); 6] = [
+const CHECKS: [(&str, &str); 8] = [
     (
         "R-22",
         include_str!("../../tests/published/data/coolprop_r22.csv"),
@@ -38,6 +38,14 @@ const CHECKS: [(&str, &str); 6] = [
     (
         "R-407C",
         include_str!("../../tests/published/data/coolprop_r407c.csv"),
+    ),
+    (
+        "R-404A",
+        include_str!("../../tests/published/data/coolprop_r404a.csv"),
+    ),
+    (
+        "R-290",
+        include_str!("../../tests/published/data/coolprop_r290.csv"),
     ),
 ];
 

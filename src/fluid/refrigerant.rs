@@ -145,9 +145,19 @@ const TABLES: [(&str, &[u8]); NAMES.len()] = [
         NAMES[5],
         include_bytes!("../../assets/refrigerants/r407c.table"),
     ),
+    (
+        NAMES[6],
+        include_bytes!("../../assets/refrigerants/r404a.table"),
+    ),
+    (
+        NAMES[7],
+        include_bytes!("../../assets/refrigerants/r290.table"),
+    ),
 ];
 
-const NAMES: [&str; 6] = ["R-22", "R-410A", "R-32", "R-454B", "R-134a", "R-407C"];
+const NAMES: [&str; 8] = [
+    "R-22", "R-410A", "R-32", "R-454B", "R-134a", "R-407C", "R-404A", "R-290",
+];
 
 impl Refrigerant {
     /// The refrigerant of this name, such as `R-22`.
@@ -257,11 +267,30 @@ impl Refrigerant {
     }
 
     /// How it may harm and burn, by the class of the safety standards: `A1` burns not, `A2L`
-    /// burns slowly. Source: ISO 817 and ASHRAE 34, from memory.
+    /// burns slowly, `A3` burns readily. Source: ISO 817 and ASHRAE 34, from memory.
     pub fn safety_class(&self) -> &'static str {
         match self.name {
             "R-32" | "R-454B" => "A2L",
+            "R-290" => "A3",
             _ => "A1",
+        }
+    }
+
+    /// Whether it burns at all: every class but those that end in 1.
+    pub fn is_flammable(&self) -> bool {
+        !self.safety_class().ends_with('1')
+    }
+
+    /// The lower flammability limit, kg of refrigerant per m³ of air; `None` if it does not burn.
+    ///
+    /// Source: ASHRAE 34 and ISO 817, from memory; they differ in the third digit, the lower of
+    /// their values is taken.
+    pub fn flammable_from(&self) -> Option<f64> {
+        match self.name {
+            "R-32" => Some(0.306),
+            "R-454B" => Some(0.296),
+            "R-290" => Some(0.038),
+            _ => None,
         }
     }
 

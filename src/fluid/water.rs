@@ -221,12 +221,14 @@ const SOLUBILITY: [(f64, f64, f64); 8] = [
 /// How much water the liquid of a refrigerant dissolves at `t`, K. ppm by mass.
 ///
 /// R-22 and R-134a read the published table, straight in the logarithm between its lines and on
-/// beyond its ends. *Chosen, without a source:* R-407C as R-134a; R-32 and its blends R-410A and
-/// R-454B twice R-22, because R-32 takes up clearly more water; any other as R-22.
+/// beyond its ends. *Chosen, without a source:* R-407C and R-404A as R-134a; R-32 and its blends
+/// R-410A and R-454B twice R-22, because R-32 takes up clearly more water; R-290 a tenth of R-22,
+/// as hydrocarbons take up little; any other as R-22.
 pub fn solubility(refrigerant: &str, t: f64) -> f64 {
     let (is_r134a, factor) = match refrigerant {
-        "R-134a" | "R-407C" => (true, 1.0),
+        "R-134a" | "R-407C" | "R-404A" => (true, 1.0),
         "R-32" | "R-410A" | "R-454B" => (false, 2.0),
+        "R-290" => (false, 0.1),
         _ => (false, 1.0),
     };
     // The reach of the table and a little more: a log line must not run away.

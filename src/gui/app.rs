@@ -1,19 +1,18 @@
 //! The window's rooms and what leads from one to the next.
 
+use super::catch_up::{CatchingUp, Caught};
 use super::end::end_ui;
 use super::part::Part;
-use super::practise::{Ended, Practise};
+use super::practise::{Ended, Practise, Wish};
 use super::session::Attempts;
-use super::start::{Start, start_ui};
-use super::system::System;
+use super::settings::{Keeper, Settings, settings_ui};
+use super::start::{Choice, Start, start_ui};
 use super::theme;
 use super::view::Reads;
-use super::widgets::choice;
-use crate::fluid::refrigerant::Refrigerant;
 use crate::job::Job;
 use crate::marking::Report;
 use crate::scenario::Scenario;
-use crate::text::Language;
+use crate::text::{Language, Message};
 use crate::words::Action;
 use eframe::egui::{Context, Frame, Margin, Panel, Ui};
 
@@ -23,11 +22,16 @@ pub struct App {
     attempts: Attempts,
     start: Start,
     reads: Reads,
+    settings: Settings,
+    keeper: Keeper,
+    /// The settings are laid open.
+    choosing: bool,
     room: Room,
 }
 
 enum Room {
     Start,
+    CatchUp(Box<CatchingUp>),
     Practise(Box<Practise>),
     End(Box<Ended>),
 }
@@ -47,15 +51,31 @@ impl App {
             scenarios,
             attempts,
             start: Start::default(),
-            reads: Reads {
-                language: Language::default(),
-                system: System::default(),
-                scale: Refrigerant::names()
-                    .first()
-                    .and_then(|name| Refrigerant::named(name)),
-            },
+            reads: Reads::chosen(&Settings::default()),
+            settings: Settings::default(),
+            keeper: Keeper::nowhere(),
+            choosing: false,
             room: Room::Start,
         }
+    }
+
+    /// The same with settings that are kept, and with those that were.
+    #[must_use]
+    pub fn with_settings(mut self, keeper: Keeper) -> Self {
+        self.settings = keeper.kept();
+        self.choosing = keeper.trouble.is_some();
+        self.keeper = keeper;
+        self
+    }
+
+    /// The settings as they are.
+    pub const fn settings(&self) -> Settings {
+        self.settings
+    }
+
+    /// Changes the settings, as if they had been chosen.
+    pub const fn set(&mut self, settings: Settings) {
+        self.settings = settings;
     }
 
     /// Puts the window's fonts, colours and sizes into a context.
@@ -67,7 +87,7 @@ impl App {
     pub fn job(&self) -> Option<&Job> {
         match &self.room {
             Room::Practise(practise) => Some(practise.job()),
-            Room::Start | Room::End(_) => None,
+            _ => None,
         }
     }
 
@@ -75,21 +95,21 @@ impl App {
     pub fn report(&self) -> Option<&Report> {
         match &self.room {
             Room::End(ended) => Some(&ended.report),
-            Room::Start | Room::Practise(_) => None,
+            _ => None,
         }
     }
 
     /// Does an action in the job under way, as if it had been asked for in the window.
     pub fn act(&mut self, action: Action) {
         if let Room::Practise(practise) = &mut self.room {
-            practise.act(action);
+            practise.act(action, self.reads);
         }
     }
 
     /// Lets ticks pass in the job under way, however the clock stands.
     pub fn run(&mut self, ticks: u64) {
         if let Room::Practise(practise) = &mut self.room {
-            practise.run(ticks, self.reads);
+            practise.run(ticks);
         }
     }
 
@@ -107,40 +127,114 @@ impl App {
         }
     }
 
+    /// Lays open what can be waited for and gone back to.
+    pub fn choose_time(&mut self) {
+        if let Room::Practise(practise) = &mut self.room {
+            practise.choose_time();
+        }
+    }
+
     /// Opens a scenario of the list.
     pub fn open(&mut self, index: usize) {
-        let Some(scenario) = self.scenarios.get(index) else {
-            return;
-        };
         self.start.has_read = true;
+        self.room = self.begin(index);
+    }
+
+    fn begin(&mut self, index: usize) -> Room {
+        let Some(scenario) = self.scenarios.get(index) else {
+            return Room::Start;
+        };
         let (who, mode) = (self.start.who.trim(), self.start.mode);
         match self.attempts.begin(scenario, who, mode) {
             Ok(recorder) => {
                 let practise = Practise::new(recorder, scenario.clone());
-                self.room = Room::Practise(Box::new(practise));
                 self.start.trouble = None;
+                Room::Practise(Box::new(practise))
             }
-            Err(trouble) => self.start.trouble = Some(trouble),
+            Err(trouble) => self.back_to_start(Some(trouble)),
         }
     }
 
     /// Shows the window.
     pub fn window_ui(&mut self, ui: &mut Ui) {
+        theme::wear(ui.ctx(), self.settings.colours, self.settings.text.factor());
         self.bar_ui(ui);
-        match &mut self.room {
-            Room::Start => {
-                if let Some(index) = start_ui(ui, &mut self.start, &self.scenarios) {
-                    self.open(index);
+        let room = std::mem::replace(&mut self.room, Room::Start);
+        self.room = match room {
+            Room::Start => self.start_ui(ui),
+            Room::CatchUp(catching_up) => {
+                let caught = catching_up.room_ui(ui, self.reads.language);
+                self.after(caught)
+            }
+            Room::Practise(practise) => self.practise_ui(ui, practise),
+            Room::End(ended) => {
+                if end_ui(ui, &ended, self.reads.language) {
+                    self.back_to_start(None)
+                } else {
+                    Room::End(ended)
                 }
             }
-            Room::Practise(practise) => practise.room_ui(ui, self.reads),
-            Room::End(ended) => {
-                if end_ui(ui, ended) {
-                    self.room = Room::Start;
+        };
+    }
+
+    fn start_ui(&mut self, ui: &mut Ui) -> Room {
+        if self.start.offers.is_none() {
+            self.start.offers = Some(self.attempts.offers(&self.scenarios));
+        }
+        match start_ui(ui, &mut self.start, &self.scenarios, self.reads.language) {
+            Some(Choice::Begin(index)) => self.begin(index),
+            Some(Choice::GoOn(path)) => match Attempts::go_on(&path, &self.scenarios) {
+                Ok(catch_up) => self.after(CatchingUp::begin(catch_up, None)),
+                Err(trouble) => self.back_to_start(Some(trouble)),
+            },
+            None => Room::Start,
+        }
+    }
+
+    fn practise_ui(&mut self, ui: &mut Ui, mut practise: Box<Practise>) -> Room {
+        let wish = practise.room_ui(ui, self.reads);
+        if practise.job().is_handed_back() {
+            ui.request_repaint();
+            return Room::End(Box::new(practise.finish()));
+        }
+        match wish {
+            None => Room::Practise(practise),
+            Some(Wish::PutAside) => {
+                let trouble = practise.put_aside().err();
+                self.back_to_start(trouble.map(|error| error.to_string()))
+            }
+            Some(Wish::GoBack(action)) => {
+                match Attempts::go_back(practise.journal(), &self.scenarios, action) {
+                    Ok(catch_up) => self.after(CatchingUp::begin(catch_up, Some(practise))),
+                    Err(trouble) => {
+                        practise.tell(Message::verbatim(trouble));
+                        Room::Practise(practise)
+                    }
                 }
             }
         }
-        self.leave_when_over(ui);
+    }
+
+    /// The room after a job was done again, or the same one while it is.
+    fn after(&mut self, caught: Caught) -> Room {
+        match caught {
+            Caught::NotYet(catching_up) => Room::CatchUp(catching_up),
+            Caught::Up(practise) => Room::Practise(practise),
+            Caught::Not(Some(mut practise), trouble) => {
+                if let Some(trouble) = trouble {
+                    practise.tell(Message::verbatim(trouble));
+                }
+                Room::Practise(practise)
+            }
+            Caught::Not(None, trouble) => self.back_to_start(trouble),
+        }
+    }
+
+    /// To the start, where the folder is looked through anew.
+    fn back_to_start(&mut self, trouble: Option<String>) -> Room {
+        self.start.trouble = trouble;
+        self.start.offers = None;
+        Room::Start
     }
 
     /// The bar at the top: what holds in every room.
@@ -149,60 +243,41 @@ impl App {
             .fill(ui.visuals().panel_fill)
             .inner_margin(Margin::symmetric(8, 4));
         Panel::top("bar").frame(frame).show(ui, |ui| {
-            ui.horizontal(|ui| {
-                for language in Language::ALL {
-                    let name = language.own_name();
-                    ui.selectable_value(&mut self.reads.language, language, name);
+            ui.horizontal_wrapped(|ui| {
+                for each in Language::ALL {
+                    let name = each.own_name();
+                    ui.selectable_value(&mut self.settings.language, each, name);
                 }
-                let language = self.reads.language;
+                let language = self.settings.language;
                 ui.separator();
-                for (system, name) in [(System::InchPound, "psig, °F"), (System::Metric, "kPa, °C")]
-                {
-                    ui.selectable_value(&mut self.reads.system, system, name);
-                }
-                ui.separator();
-                let now = self.reads.scale.map(Refrigerant::name);
-                let names = Refrigerant::names().iter().copied();
-                if let Some(name) = choice(
-                    ui,
-                    &language.say("window-gauge-scale"),
-                    now,
-                    names,
-                    |name| name,
-                ) {
-                    self.reads.scale = Refrigerant::named(name);
-                }
-                ui.separator();
-                let dark = ui.visuals().dark_mode;
-                let word = if dark {
-                    "window-light-colours"
-                } else {
-                    "window-dark-colours"
-                };
-                if ui.button(language.say(word)).clicked() {
-                    ui.ctx().set_theme(if dark {
-                        eframe::egui::Theme::Light
-                    } else {
-                        eframe::egui::Theme::Dark
-                    });
-                }
+                ui.toggle_value(&mut self.choosing, language.say("settings-settings"));
                 ui.separator();
                 ui.weak(language.say("window-practice-only"));
             });
+            if self.choosing {
+                ui.separator();
+                settings_ui(ui, &mut self.settings, &self.keeper);
+            }
         });
-    }
-
-    fn leave_when_over(&mut self, ui: &Ui) {
-        let over = self.job().is_some_and(Job::is_handed_back);
-        if over && let Room::Practise(practise) = std::mem::replace(&mut self.room, Room::Start) {
-            self.room = Room::End(Box::new(practise.finish()));
-            ui.request_repaint();
-        }
+        self.reads = Reads::chosen(&self.settings);
+        self.keeper.keep(self.settings);
     }
 }
 
 impl eframe::App for App {
     fn ui(&mut self, ui: &mut Ui, _frame: &mut eframe::Frame) {
         self.window_ui(ui);
+    }
+
+    /// A job that is not over is put aside, so that no time of it is lost.
+    fn on_exit(&mut self, _gl: Option<&eframe::glow::Context>) {
+        match std::mem::replace(&mut self.room, Room::Start) {
+            Room::Practise(practise) => {
+                // The window has gone: there is nobody to be told.
+                let _is_kept = practise.put_aside();
+            }
+            Room::CatchUp(catching_up) => catching_up.put_aside(),
+            Room::Start | Room::End(_) => {}
+        }
     }
 }

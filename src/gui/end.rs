@@ -2,52 +2,78 @@
 
 use super::clock::time_text;
 use super::practise::Ended;
+use super::session::Kept;
 use super::theme::Palette;
+use crate::attempt::Mode;
 use crate::job::TICKS_PER_SECOND;
 use crate::marking::Mark;
+use crate::text::{Language, Message};
 use eframe::egui::{CentralPanel, Frame, RichText, ScrollArea, Ui};
 
 /// Shows the room; gives whether to go back to the list.
-pub fn end_ui(ui: &mut Ui, ended: &Ended) -> bool {
+pub fn end_ui(ui: &mut Ui, ended: &Ended, language: Language) -> bool {
     let mut leave = false;
     let frame = Frame::central_panel(ui.style()).inner_margin(24);
     CentralPanel::default().frame(frame).show(ui, |ui| {
         let report = &ended.report;
         ui.horizontal(|ui| {
-            ui.heading(&ended.title);
-            leave = ui.button("Back to the list").clicked();
+            ui.heading(ended.title.in_language(language));
+            leave = ui.button(language.say("room-back-to-list")).clicked();
         });
-        let verdict = if report.passed {
-            "Passed"
-        } else {
-            "Not passed"
-        };
         let (points, of) = report.points();
-        let score = format!(
-            "{verdict}: {points} of {of} points, {:.0} %",
-            report.score_percent
-        );
+        let percent = format!("{:.0}", report.score_percent);
+        let score = if report.passed {
+            Message::new("room-passed")
+                .with("points", points)
+                .with("of", of)
+                .with("percent", percent)
+        } else {
+            Message::new("room-not-passed")
+                .with("points", points)
+                .with("of", of)
+                .with("percent", percent)
+        };
+        let score = score.in_language(language);
         ui.label(RichText::new(score).size(24.0).strong());
-        ui.label(&ended.trains);
-        match &ended.kept {
-            Ok(kept) => {
-                ui.weak(format!("Kept in {}", kept.place));
-                ui.weak(format!("Fingerprint {}", kept.fingerprint));
-            }
-            Err(trouble) => {
-                ui.label(format!("The attempt could not be kept: {trouble}"));
-            }
+        ui.label(ended.trains.in_language(language));
+        ui.label(language.say(match ended.mode {
+            Mode::Practice => "attempt-was-practice",
+            Mode::Assessed => "attempt-was-assessment",
+        }));
+        if let Some(branch) = &ended.branch {
+            let text = Message::new("attempt-went-on-from")
+                .with("attempt", branch.attempt.clone())
+                .with("line", branch.line);
+            ui.label(text.in_language(language));
         }
+        kept_ui(ui, &ended.kept, language);
         ui.separator();
         ScrollArea::vertical().auto_shrink(false).show(ui, |ui| {
-            next_ui(ui, &report.marks);
+            next_ui(ui, &report.marks, language);
             for mark in &report.marks {
-                mark_ui(ui, mark);
+                mark_ui(ui, mark, language);
             }
-            findings_ui(ui, ended);
+            findings_ui(ui, ended, language);
         });
     });
     leave
+}
+
+/// Where the attempt is kept, or why it is not.
+fn kept_ui(ui: &mut Ui, kept: &Result<Kept, String>, language: Language) {
+    match kept {
+        Ok(kept) => {
+            let place = Message::new("room-kept-in").with("place", kept.place.clone());
+            ui.weak(place.in_language(language));
+            let print =
+                Message::new("room-fingerprint").with("fingerprint", kept.fingerprint.clone());
+            ui.weak(print.in_language(language));
+        }
+        Err(trouble) => {
+            let trouble = Message::new("room-not-kept").with("trouble", trouble.clone());
+            ui.label(trouble.in_language(language));
+        }
+    }
 }
 
 /// How many things to work on next are named: more than that nobody keeps in mind.
@@ -55,30 +81,39 @@ const NEXT: usize = 3;
 
 /// What to work on next: the marks that were missed, the critical ones first, then by the points
 /// that they cost.
-fn next_ui(ui: &mut Ui, marks: &[Mark]) {
+fn next_ui(ui: &mut Ui, marks: &[Mark], language: Language) {
     let lost = |mark: &&Mark| mark.of.saturating_sub(mark.counted().unwrap_or(mark.of));
     let mut missed: Vec<&Mark> = marks.iter().filter(|mark| mark.is_missed()).collect();
     missed.sort_by_key(|mark| (!mark.critical, std::cmp::Reverse(lost(mark))));
     if missed.is_empty() {
         return;
     }
-    ui.heading("To work on next");
+    ui.heading(language.say("room-work-on-next"));
     for (place, mark) in missed.iter().take(NEXT).enumerate() {
-        ui.label(format!("{}. {}", place + 1, mark.criterion));
+        let criterion = Message::of_scenario(mark.criterion.clone());
+        ui.label(format!(
+            "{}. {}",
+            place + 1,
+            criterion.in_language(language)
+        ));
     }
     ui.separator();
 }
 
-fn mark_ui(ui: &mut Ui, mark: &Mark) {
+fn mark_ui(ui: &mut Ui, mark: &Mark, language: Language) {
     let palette = Palette::of(ui);
     let points = match mark.counted() {
-        Some(points) => format!("{points} of {}", mark.of),
-        None => format!("open, {}", mark.of),
+        Some(points) => Message::new("room-points-of")
+            .with("points", points)
+            .with("of", mark.of),
+        None => Message::new("room-points-open").with("of", mark.of),
     };
-    let word = match (mark.is_missed(), mark.critical) {
-        (false, _) => "",
-        (true, false) => "missed: ",
-        (true, true) => "missed, critical: ",
+    let points = points.in_language(language);
+    let criterion = Message::of_scenario(mark.criterion.clone());
+    let criterion = match (mark.is_missed(), mark.critical) {
+        (false, _) => criterion,
+        (true, false) => Message::new("room-missed").with("criterion", criterion),
+        (true, true) => Message::new("room-missed-critical").with("criterion", criterion),
     };
     let colour = if mark.is_missed() {
         palette.warn
@@ -87,28 +122,32 @@ fn mark_ui(ui: &mut Ui, mark: &Mark) {
     };
     ui.horizontal_wrapped(|ui| {
         ui.monospace(format!("{points:>9}"));
-        ui.label(RichText::new(format!("{word}{}", mark.criterion)).color(colour));
+        ui.label(RichText::new(criterion.in_language(language)).color(colour));
     });
     ui.indent("evidence", |ui| {
         if let Some(question) = &mark.question {
-            ui.weak(format!("For the assessor: {question}"));
+            let question = Message::of_scenario(question.clone());
+            let asked = Message::new("room-for-the-assessor").with("question", question);
+            ui.weak(asked.in_language(language));
         }
         for evidence in &mark.evidence {
-            ui.weak(format!("{}  {}", at(evidence.at), evidence.text));
+            let text = evidence.text.in_language(language);
+            ui.weak(format!("{}  {text}", at(evidence.at)));
         }
     });
     ui.add_space(4.0);
 }
 
-fn findings_ui(ui: &mut Ui, ended: &Ended) {
+fn findings_ui(ui: &mut Ui, ended: &Ended, language: Language) {
     let findings = &ended.report.findings;
     if findings.is_empty() {
         return;
     }
     ui.separator();
-    ui.heading("What was noted");
+    ui.heading(language.say("room-noted"));
     for finding in findings {
-        ui.label(format!("{}  {}", at(finding.tick), finding.text));
+        let text = finding.text.in_language(language);
+        ui.label(format!("{}  {text}", at(finding.tick)));
     }
 }
 

@@ -1,12 +1,12 @@
 //! The instruments: what they show, large enough to be read from afar.
 
-use super::part::place_label;
 use super::site::{hose_colour, hose_letter};
 use super::system::System;
 use super::theme::Palette;
 use super::view::View;
 use super::widgets::{Dial, bar, dial, display};
 use crate::kit::{Hose, ThermometerPlace};
+use crate::text::Message;
 use crate::units::{ATMOSPHERE, GaugePressure, PSI, Temperature};
 use crate::words::{Dimension, Reading, Shown};
 use eframe::egui::{Ui, vec2};
@@ -28,47 +28,47 @@ fn gauge(ui: &mut Ui, view: &View, hose: Hose, face: Reading, diameter: f32) {
     let Some((needle, least, most)) = view.needle(face) else {
         return;
     };
-    let (name, vacuum) = match hose {
-        Hose::High => ("high gauge", "psig"),
-        _ => ("low gauge", "psig, in Hg below 0"),
-    };
-    let unit = match view.system() {
-        System::InchPound => vacuum,
-        System::Metric => "kPa gauge",
+    let unit = match (view.system(), hose) {
+        (System::InchPound, Hose::High) => "psig".to_owned(),
+        (System::InchPound, _) => view.say("face-vacuum-below"),
+        (System::Metric, _) => view.say("face-gauge-kilopascals"),
     };
     let saturation = view.reads.scale.map_or(String::new(), |refrigerant| {
         let degrees = view.system().unit(Dimension::Temperature);
-        format!("{degrees} sat. {}", refrigerant.name())
+        let says = Message::new("face-saturation")
+            .with("degrees", degrees)
+            .with("refrigerant", refrigerant.name().to_owned());
+        view.tell(&says)
     });
     let shown = view.reading(face);
     let dial_face = Dial {
-        name,
+        name: &view.tell(&face.label()),
         letter: hose_letter(hose),
         rim: hose_colour(palette, hose),
         needle,
-        text: pressure_text(view.system(), shown),
+        text: view.tell(&pressure_text(view.system(), shown)),
         number: shown
             .quantity()
             .map(|q| pressure_number(view.system(), q.si)),
         scale: pressure_scale(view.system(), least, most),
         saturation: saturation_scale(view, face, least, most),
-        units: (unit, saturation),
+        units: (&unit, saturation),
     };
     dial(ui, &dial_face, diameter);
 }
 
 /// The figure in the middle of a gauge: below the atmosphere in inches of mercury.
-fn pressure_text(system: System, shown: Shown) -> String {
+fn pressure_text(system: System, shown: Shown) -> Message {
     match (shown, system) {
-        (Shown::OverRange, _) => "over".into(),
-        (Shown::Nothing, _) => "no reading".into(),
+        (Shown::OverRange, _) => Message::new("face-over"),
+        (Shown::Nothing, _) => shown.words(|_| Message::verbatim("")),
         (Shown::Value(q), System::InchPound) if q.si < -0.25 * PSI => {
-            format!(
-                "{:.0} in Hg",
-                GaugePressure::from_pascals(q.si).inches_vacuum()
-            )
+            let inches = GaugePressure::from_pascals(q.si).inches_vacuum();
+            Message::new("face-inches").with("value", format!("{inches:.0}"))
         }
-        (Shown::Value(q), _) => format!("{:.1}", pressure_number(system, q.si) + 0.0),
+        (Shown::Value(q), _) => {
+            Message::verbatim(format!("{:.1}", pressure_number(system, q.si) + 0.0))
+        }
     }
 }
 
@@ -162,43 +162,43 @@ fn saturation_scale(
 fn electronic(ui: &mut Ui, view: &View, width: f32, height: f32) {
     let microns = view.reading(Reading::Microns);
     let number = microns.quantity().map(|q| q.si / crate::units::MICRON);
-    let text = match microns {
-        Shown::Value(_) => number.map_or(String::new(), |n| format!("{n:.0}")),
-        Shown::OverRange => "over range".into(),
-        Shown::Nothing => "no reading".into(),
-    };
+    let text =
+        view.tell(&microns.words(|quantity| {
+            Message::verbatim(format!("{:.0}", quantity.si / crate::units::MICRON))
+        }));
     // What the small ones leave, so that a low window loses size and not a display.
     let size = (height - 2.0 * 38.0 - 36.0 - 22.0 - 4.0 * 4.0).clamp(18.0, 48.0);
-    display(ui, "microns", &text, number, size, width);
+    display(ui, &view.say("face-microns"), &text, number, size, width);
     let half = 0.5 * (width - 6.0);
     for pair in [
         [
-            ("compressor", Reading::CompressorAmps),
-            ("scale", Reading::Scale),
+            ("face-compressor", Reading::CompressorAmps),
+            ("face-scale", Reading::Scale),
         ],
         [
-            ("N₂ outlet", Reading::NitrogenOutlet),
-            ("N₂ cylinder", Reading::NitrogenCylinder),
+            ("face-nitrogen-outlet", Reading::NitrogenOutlet),
+            ("face-nitrogen-cylinder", Reading::NitrogenCylinder),
         ],
     ] {
         ui.horizontal(|ui| {
-            for (name, face) in pair {
-                small(ui, view, name, face, half);
+            for (key, face) in pair {
+                small(ui, view, key, face, half);
             }
         });
     }
     let signal = view.reading(Reading::Detector).quantity().map(|q| q.si);
-    bar(ui, "leak detector", signal, width);
+    let (name, away) = (view.say("face-detector"), view.say("face-detector-away"));
+    bar(ui, &name, &away, signal, width);
 }
 
-fn small(ui: &mut Ui, view: &View, name: &str, face: Reading, width: f32) {
+fn small(ui: &mut Ui, view: &View, key: &str, face: Reading, width: f32) {
     let shown = view.reading(face);
     let number = shown.quantity().map(|q| q.si);
     let text = match shown {
-        Shown::Nothing => "off".into(),
-        _ => view.system().shown(shown),
+        Shown::Nothing => view.say("face-off"),
+        _ => view.text(face),
     };
-    display(ui, name, &text, number, 16.0, width);
+    display(ui, &view.say(key), &text, number, 16.0, width);
 }
 
 /// Two columns of thermometers, each with where it is.
@@ -207,13 +207,14 @@ fn thermometers(ui: &mut Ui, view: &View, width: f32, height: f32) {
     for row in ThermometerPlace::ALL.chunks(2) {
         ui.horizontal(|ui| {
             for &place in row {
-                let shown = view.reading(Reading::Thermometer(place));
+                let face = Reading::Thermometer(place);
+                let shown = view.reading(face);
                 let text = match shown {
-                    Shown::Nothing => "none".into(),
-                    _ => view.system().shown(shown),
+                    Shown::Nothing => view.say("face-none"),
+                    _ => view.text(face),
                 };
                 let number = shown.quantity().map(|q| q.si);
-                display(ui, place_label(place), &text, number, size, width);
+                display(ui, &view.tell(&place.label()), &text, number, size, width);
             }
         });
     }

@@ -1,8 +1,9 @@
 //! The clock driver: it decides how many ticks of the job run in a frame. It is the only place
-//! where the time on the wall meets the time of the job.
+//! where the time on the wall meets the time of the job: where a person watches, so many ticks
+//! for each second; where a person would only wait, as many as a frame has room for.
 
 use crate::job::TICKS_PER_SECOND;
-use std::time::Duration;
+use std::time::{Duration, Instant};
 
 /// How fast the job runs against the wall clock.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -47,6 +48,13 @@ impl Pace {
         }
     }
 
+    /// No faster than the clock on the wall.
+    pub const fn slow_down(&mut self) {
+        if let Rate::Times(_) = self.rate {
+            self.rate = Rate::Times(1);
+        }
+    }
+
     /// The ticks to run for a frame that took `elapsed` seconds.
     pub fn ticks(&mut self, elapsed: f64) -> u64 {
         let Rate::Times(times) = self.rate else {
@@ -68,6 +76,44 @@ impl Pace {
             Rate::Times(1) => Some(Duration::from_millis(100)),
             Rate::Times(_) => Some(Duration::from_millis(50)),
         }
+    }
+}
+
+/// What a frame spends on ticks while the job runs as fast as the machine can: the window then
+/// still answers about thirty times a second.
+pub const FRAME: Duration = Duration::from_millis(30);
+
+/// What is done at once: nobody needs to be told of so short a time.
+pub const AT_ONCE: Duration = Duration::from_millis(200);
+
+/// A stretch of time on the wall that may be spent on ticks.
+#[derive(Debug)]
+pub struct Budget {
+    end: Instant,
+}
+
+impl Budget {
+    /// Ticks between two looks at the wall clock: far less than a frame's worth.
+    pub const TICKS: u64 = 10;
+
+    /// So long from now.
+    #[expect(
+        clippy::disallowed_methods,
+        reason = "it decides how many ticks run, and never what a tick does"
+    )]
+    pub fn of(limit: Duration) -> Self {
+        Self {
+            end: Instant::now() + limit,
+        }
+    }
+
+    /// Whether some of it is left.
+    #[expect(
+        clippy::disallowed_methods,
+        reason = "it decides how many ticks run, and never what a tick does"
+    )]
+    pub fn is_left(&self) -> bool {
+        Instant::now() < self.end
     }
 }
 

@@ -1,10 +1,11 @@
 //! The things on the site that one can point at, with their names and how they look in words.
 
 use super::view::View;
-use crate::job::Coat;
+use crate::job::{Coat, Glass};
 use crate::kit::{Hose, HoseEnd, ThermometerPlace};
 use crate::plant::{Arrow, Joint, Line, Made, Spot, ThermostatCall};
-use crate::words::{GaugePlace, Reading};
+use crate::text::Message;
+use crate::words::Reading;
 
 /// A thing on the site.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
@@ -33,6 +34,8 @@ pub enum Part {
     Joint(Joint),
     /// The filter drier.
     Drier,
+    /// The sight glass in the liquid line, after the drier.
+    SightGlass,
     /// Where a thermometer can be placed.
     Place(ThermometerPlace),
     /// A hose of the manifold.
@@ -43,10 +46,14 @@ pub enum Part {
     Pump,
     /// The micron gauge.
     MicronGauge,
-    /// The nitrogen cylinder with its regulator.
+    /// The nitrogen cylinder.
     Nitrogen,
+    /// The regulator on the nitrogen cylinder.
+    Regulator,
     /// The refrigerant cylinder on its scale.
     Cylinder,
+    /// The thermometers that are not in use, in their case.
+    Thermometers,
     /// The electronic leak detector.
     Detector,
 }
@@ -72,263 +79,319 @@ impl Part {
             Self::Pump,
             Self::MicronGauge,
             Self::Nitrogen,
+            Self::Regulator,
             Self::Cylinder,
+            Self::Thermometers,
             Self::Detector,
         ];
         unit.into_iter()
             .chain(valves)
             .chain(Joint::ALL.map(Self::Joint))
-            .chain([Self::Drier, Self::IndoorCoil, Self::Filter])
+            .chain([
+                Self::Drier,
+                Self::SightGlass,
+                Self::IndoorCoil,
+                Self::Filter,
+            ])
             .chain(ThermometerPlace::ALL.map(Self::Place))
             .chain(Hose::ALL.map(Self::Hose))
             .chain(cart)
     }
 
     /// What a technician calls it.
-    pub const fn label(self) -> &'static str {
+    pub const fn label(self) -> Message {
         match self {
-            Self::Protection => "glasses and gloves",
-            Self::Thermostat => "thermostat",
-            Self::Disconnect => "disconnect",
-            Self::Nameplate => "nameplate",
-            Self::Compressor => "compressor",
-            Self::OutdoorCoil => "outdoor coil",
-            Self::IndoorCoil => "indoor coil",
-            Self::Filter => "air filter",
-            Self::Valve(line) => valve_label(line),
-            Self::Port(Line::Liquid) => "liquid access port",
-            Self::Port(Line::Suction) => "suction access port",
+            Self::Protection => Message::new("name-protection"),
+            Self::Thermostat => Message::new("name-thermostat"),
+            Self::Disconnect => Message::new("name-disconnect"),
+            Self::Nameplate => Message::new("name-nameplate"),
+            Self::Compressor => Message::new("name-compressor"),
+            Self::OutdoorCoil => Message::new("name-outdoor-coil"),
+            Self::IndoorCoil => Message::new("name-indoor-coil"),
+            Self::Filter => Message::new("name-air-filter"),
+            Self::Valve(Line::Liquid) => Message::new("name-valve-liquid"),
+            Self::Valve(Line::Suction) => Message::new("name-valve-suction"),
+            Self::Port(line) => Spot::Port(line).label(),
             Self::Joint(joint) => joint.label(),
-            Self::Drier => "filter drier",
-            Self::Place(place) => place_label(place),
-            Self::Hose(hose) => hose_label(hose),
-            Self::HandValve(Hose::Low) => "low hand valve",
-            Self::HandValve(Hose::High) => "high hand valve",
-            Self::HandValve(Hose::Centre) => "centre of the manifold",
-            Self::Pump => "vacuum pump",
-            Self::MicronGauge => "micron gauge",
-            Self::Nitrogen => "nitrogen cylinder",
-            Self::Cylinder => "refrigerant cylinder",
-            Self::Detector => "leak detector",
+            Self::Drier => Message::new("name-drier"),
+            Self::SightGlass => Message::new("part-sight-glass"),
+            Self::Place(place) => place.label(),
+            Self::Hose(Hose::Low) => Message::new("part-hose-low"),
+            Self::Hose(Hose::High) => Message::new("part-hose-high"),
+            Self::Hose(Hose::Centre) => Message::new("part-hose-centre"),
+            Self::HandValve(hose) => hose.valve_label(),
+            Self::Pump => Message::new("name-vacuum-pump"),
+            Self::MicronGauge => Message::new("name-micron-gauge"),
+            Self::Nitrogen => Message::new("name-nitrogen"),
+            Self::Regulator => Message::new("part-regulator"),
+            Self::Cylinder => Message::new("name-cylinder"),
+            Self::Thermometers => Message::new("part-thermometers"),
+            Self::Detector => Message::new("name-detector"),
         }
     }
 
     /// How it looks, in words: what the drawing shows, for those who do not see the drawing.
     pub fn state(self, view: &View) -> String {
-        let electrics = view.electrics();
+        view.tell(&self.looks(view))
+    }
+
+    fn looks(self, view: &View) -> Message {
         match self {
-            Self::Protection => on_off(view.is_protected()).into(),
-            Self::Thermostat => call_label(view.call()).into(),
-            Self::Disconnect => match (electrics.disconnect_in, electrics.locked) {
-                (_, true) => "pulled, locked and tagged",
-                (true, false) => "in",
-                (false, false) => "pulled",
+            Self::Protection => Message::new(if view.is_protected() {
+                "part-protection-on"
+            } else {
+                "part-protection-off"
+            }),
+            Self::Thermostat => call_label(view.call()),
+            Self::Disconnect
+            | Self::Compressor
+            | Self::OutdoorCoil
+            | Self::IndoorCoil
+            | Self::Filter => electric_look(self, view),
+            Self::Nameplate => {
+                let name = view.scene.refrigerant.to_owned();
+                Message::new("part-plate").with("name", name)
             }
-            .into(),
-            Self::Nameplate => format!("refrigerant {}", view.scene.refrigerant),
-            Self::Compressor => runs(electrics.compressor_runs).into(),
-            Self::OutdoorCoil => format!("fan {}", runs(electrics.outdoor_fan_runs)),
-            Self::IndoorCoil => format!("blower {}", runs(electrics.blower_runs)),
-            Self::Filter => "in its slot".into(),
             Self::Valve(line) => {
                 let valve = view.valve(line);
-                format!("{}, cap {}", stem_label(valve.open), on_off(valve.cap_on))
+                listed(vec![stem_label(valve.open), cap_label(valve.cap_on)])
             }
-            Self::Port(line) => port_state(line, view),
-            Self::Joint(joint) => with_bubbles(made_label(view.made(joint)), joint, view),
-            Self::Drier => match view.drier() {
-                Some(Arrow::TowardMetering) => "arrow toward the metering device",
-                Some(Arrow::TowardOutdoor) => "arrow toward the outdoor unit",
-                None => "taken out",
+            Self::Port(line) => port_look(line, view),
+            Self::Joint(joint) => {
+                let bubbles = view.bubbles(Spot::Joint(joint)).map(bubbles_label);
+                let made = made_label(view.made(joint));
+                listed(std::iter::once(made).chain(bubbles).collect())
             }
-            .into(),
-            Self::Place(place) => place_state(place, view),
-            Self::Hose(hose) => end_label(view.hose(hose).end).into(),
+            Self::Drier => Message::new(match view.drier() {
+                Some(Arrow::TowardMetering) => "part-drier-toward-metering",
+                Some(Arrow::TowardOutdoor) => "part-drier-toward-outdoor",
+                None => "part-drier-out",
+            }),
+            Self::SightGlass => glass_label(view.sight_glass()),
+            Self::Place(place) => place_look(place, view),
+            Self::Hose(hose) => end_label(view.hose(hose).end),
             Self::HandValve(hose) => opening_label(view.hand_valve(hose).unwrap_or(0.0)),
-            Self::Pump => {
-                let pump = view.pump();
-                let valve = if pump.inlet_open { "open" } else { "shut" };
-                format!("{}, inlet valve {valve}", runs(pump.running))
-            }
-            Self::MicronGauge => format!(
-                "{}, {}",
-                gauge_place_label(view.micron_gauge().0),
-                view.text(Reading::Microns)
-            ),
-            Self::Nitrogen => {
-                let (open, fitted, _) = view.nitrogen();
-                let valve = if open { "open" } else { "shut" };
-                let regulator = if fitted {
-                    "regulator on"
-                } else {
-                    "no regulator"
-                };
-                format!("valve {valve}, {regulator}")
-            }
-            Self::Cylinder => {
-                let (valve, inverted) = view.cylinder();
-                let way = if inverted { "inverted" } else { "upright" };
-                format!("{way}, valve {}", opening_label(valve))
-            }
-            Self::Detector => view
-                .detector_at()
-                .map_or("put away".into(), |spot| format!("at the {}", spot.label())),
+            Self::Pump
+            | Self::MicronGauge
+            | Self::Nitrogen
+            | Self::Regulator
+            | Self::Cylinder
+            | Self::Thermometers
+            | Self::Detector => kit_look(self, view),
         }
     }
 }
 
-/// A service valve's name.
-pub const fn valve_label(line: Line) -> &'static str {
-    match line {
-        Line::Liquid => "liquid service valve",
-        Line::Suction => "suction service valve",
-    }
+fn listed(looks: Vec<Message>) -> Message {
+    Message::list(looks, ", ")
 }
 
-/// A hose's name, with its letter.
-pub const fn hose_label(hose: Hose) -> &'static str {
-    match hose {
-        Hose::Low => "low hose (blue, L)",
-        Hose::High => "high hose (red, H)",
-        Hose::Centre => "centre hose (yellow, C)",
+/// What runs and what can be switched off.
+fn electric_look(part: Part, view: &View) -> Message {
+    let electrics = view.electrics();
+    Message::new(match part {
+        Part::Disconnect => match (electrics.disconnect_in, electrics.locked) {
+            (_, true) => "part-disconnect-locked",
+            (true, false) => "part-disconnect-in",
+            (false, false) => "part-disconnect-out",
+        },
+        Part::Compressor if electrics.compressor_runs => "part-compressor-runs",
+        Part::Compressor => "part-compressor-stands",
+        Part::OutdoorCoil if electrics.outdoor_fan_runs => "part-fan-runs",
+        Part::OutdoorCoil => "part-fan-stands",
+        Part::IndoorCoil => {
+            let blower = Message::new(if electrics.blower_runs {
+                "part-blower-runs"
+            } else {
+                "part-blower-stands"
+            });
+            let coat = coat_label(view.indoor_coil_coat());
+            return listed(std::iter::once(blower).chain(coat).collect());
+        }
+        _ => "part-filter-in",
+    })
+}
+
+/// What stands on the cart.
+fn kit_look(part: Part, view: &View) -> Message {
+    match part {
+        Part::Pump => {
+            let pump = view.pump();
+            let runs = Message::new(if pump.running {
+                "part-pump-runs"
+            } else {
+                "part-pump-stands"
+            });
+            let inlet = Message::new(if pump.inlet_open {
+                "part-inlet-open"
+            } else {
+                "part-inlet-shut"
+            });
+            listed(vec![runs, inlet])
+        }
+        Part::MicronGauge => listed(vec![
+            view.micron_gauge().0.label(),
+            view.shown(Reading::Microns),
+        ]),
+        Part::Nitrogen => {
+            let (open, fitted, _) = view.nitrogen();
+            let valve = Message::new(if open {
+                "part-valve-open"
+            } else {
+                "part-valve-shut"
+            });
+            let regulator = Message::new(if fitted {
+                "part-regulator-on"
+            } else {
+                "part-no-regulator"
+            });
+            listed(vec![valve, regulator])
+        }
+        Part::Regulator => match view.nitrogen() {
+            (_, false, _) => Message::new("part-regulator-off"),
+            (_, true, 0.0) => Message::new("part-regulator-backed-off"),
+            (_, true, _) => Message::new("part-regulator-set")
+                .with("pressure", view.system().gauge(view.regulator())),
+        },
+        Part::Cylinder => {
+            let (valve, inverted) = view.cylinder();
+            let way = Message::new(if inverted {
+                "part-cylinder-inverted"
+            } else {
+                "part-cylinder-upright"
+            });
+            let valve = Message::new("part-valve-at").with("opening", opening_label(valve));
+            listed(vec![way, valve])
+        }
+        Part::Thermometers => {
+            Message::new("part-thermometers-left").with("count", view.thermometers_free())
+        }
+        _ => match view.detector_at() {
+            None => Message::new("part-detector-away"),
+            Some(spot) => Message::new("part-detector-at").with("spot", spot.label().the()),
+        },
     }
 }
 
 /// What a hose's end is on, in words.
-pub const fn end_label(end: Option<HoseEnd>) -> &'static str {
-    match end {
-        None => "hung up",
-        Some(HoseEnd::SuctionPort) => "on the suction port",
-        Some(HoseEnd::LiquidPort) => "on the liquid port",
-        Some(HoseEnd::VacuumPump) => "on the vacuum pump",
-        Some(HoseEnd::Nitrogen) => "on the nitrogen",
-        Some(HoseEnd::RefrigerantCylinder) => "on the refrigerant cylinder",
-        Some(HoseEnd::OpenAir) => "held open to the air",
-    }
-}
-
-/// Where the micron gauge is, in words.
-pub const fn gauge_place_label(place: GaugePlace) -> &'static str {
-    match place {
-        GaugePlace::Cart => "on the cart",
-        GaugePlace::Pump => "at the pump",
-        GaugePlace::Manifold => "at the manifold",
-        GaugePlace::SuctionPort => "at the suction port",
-        GaugePlace::LiquidPort => "at the liquid port",
-    }
-}
-
-/// A place for a thermometer, in words.
-pub const fn place_label(place: ThermometerPlace) -> &'static str {
-    match place {
-        ThermometerPlace::SuctionLine => "suction line",
-        ThermometerPlace::LiquidLine => "liquid line",
-        ThermometerPlace::AfterDrier => "after the drier",
-        ThermometerPlace::DischargeLine => "discharge line",
-        ThermometerPlace::OutdoorAir => "outdoor air",
-        ThermometerPlace::ReturnAir => "return air",
-        ThermometerPlace::ReturnWetBulb => "return wet bulb",
-        ThermometerPlace::SupplyAir => "supply air",
-    }
+pub const fn end_label(end: Option<HoseEnd>) -> Message {
+    Message::new(match end {
+        None => "part-end-hung-up",
+        Some(HoseEnd::SuctionPort) => "part-end-suction-port",
+        Some(HoseEnd::LiquidPort) => "part-end-liquid-port",
+        Some(HoseEnd::VacuumPump) => "part-end-vacuum-pump",
+        Some(HoseEnd::Nitrogen) => "part-end-nitrogen",
+        Some(HoseEnd::RefrigerantCylinder) => "part-end-cylinder",
+        Some(HoseEnd::OpenAir) => "part-end-open-air",
+    })
 }
 
 /// A thermostat's call, in words.
-pub const fn call_label(call: ThermostatCall) -> &'static str {
-    match call {
-        ThermostatCall::Off => "off",
-        ThermostatCall::Fan => "fan",
-        ThermostatCall::Cool => "cool",
-    }
+pub const fn call_label(call: ThermostatCall) -> Message {
+    Message::new(match call {
+        ThermostatCall::Off => "part-call-off",
+        ThermostatCall::Fan => "part-call-fan",
+        ThermostatCall::Cool => "part-call-cool",
+    })
 }
 
 /// A stem's position, in words.
-pub fn stem_label(open: f64) -> &'static str {
-    if open <= 0.0 {
-        "front-seated"
+fn stem_label(open: f64) -> Message {
+    Message::new(if open <= 0.0 {
+        "part-stem-front"
     } else if open >= 1.0 {
-        "back-seated"
+        "part-stem-back"
     } else if open <= 0.2 {
-        "cracked"
+        "part-stem-cracked"
     } else {
-        "mid-position"
-    }
+        "part-stem-mid"
+    })
+}
+
+const fn cap_label(on: bool) -> Message {
+    Message::new(if on { "part-cap-on" } else { "part-cap-off" })
 }
 
 /// How far a joint is made, in words.
-pub const fn made_label(made: Made) -> &'static str {
-    match made {
-        Made::Up(_) => "made up",
-        Made::Cracked => "nut loose",
-        Made::Apart => "apart, open",
-        Made::Plugged => "apart, plugged",
-    }
+const fn made_label(made: Made) -> Message {
+    Message::new(match made {
+        Made::Up(_) => "part-made-up",
+        Made::Cracked => "part-made-loose",
+        Made::Apart => "part-made-apart",
+        Made::Plugged => "part-made-plugged",
+    })
 }
 
 /// How far a valve is open, in words.
-pub fn opening_label(open: f64) -> String {
+pub fn opening_label(open: f64) -> Message {
     if open <= 0.0 {
-        "shut".into()
+        Message::new("part-shut")
     } else if open >= 1.0 {
-        "open".into()
+        Message::new("part-open")
     } else {
-        format!("{:.0} % open", open * 100.0)
+        Message::new("part-partly-open").with("percent", format!("{:.0}", open * 100.0))
     }
 }
 
-fn port_state(line: Line, view: &View) -> String {
+fn port_look(line: Line, view: &View) -> Message {
     let valve = view.valve(line);
-    let mut words = vec![format!("cap {}", on_off(valve.port_cap_on))];
-    if !valve.core_in {
-        words.push("core out".into());
+    let mut looks = vec![cap_label(valve.port_cap_on)];
+    if valve.has_core && !valve.core_in {
+        looks.push(Message::new("part-core-out"));
     }
     if valve.tool_on {
-        let valve = if valve.tool_open { "open" } else { "shut" };
-        words.push(format!("core tool on, its valve {valve}"));
+        looks.push(Message::new(if valve.tool_open {
+            "part-tool-open"
+        } else {
+            "part-tool-shut"
+        }));
     }
     if let Some(hose) = Hose::ALL
         .into_iter()
         .find(|&hose| view.hose(hose).end == Some(HoseEnd::of_port(line)))
     {
-        words.push(format!("{} on it", hose_label(hose)));
+        looks.push(Message::new("part-hose-on-it").with("hose", Part::Hose(hose).label()));
     }
-    words.join(", ")
+    listed(looks)
 }
 
-fn place_state(place: ThermometerPlace, view: &View) -> String {
-    let coat = match view.coat(place) {
-        Coat::Dry => "",
-        Coat::Sweat => ", sweating",
-        Coat::Frost => ", frosted",
-    };
-    if view.thermometer_at(place) {
-        format!("{}{coat}", view.text(Reading::Thermometer(place)))
+fn place_look(place: ThermometerPlace, view: &View) -> Message {
+    let shows = if view.thermometer_at(place) {
+        view.shown(Reading::Thermometer(place))
     } else {
-        format!("no thermometer{coat}")
+        Message::new("part-no-thermometer")
+    };
+    let coat = coat_label(view.coat(place));
+    listed(std::iter::once(shows).chain(coat).collect())
+}
+
+/// What shows in the sight glass, in words.
+fn glass_label(glass: Glass) -> Message {
+    match glass {
+        Glass::Clear => Message::new("part-glass-clear"),
+        Glass::Flashes(vapour) if vapour < 0.2 => Message::new("part-glass-bubbles"),
+        Glass::Flashes(_) => Message::new("part-glass-foam"),
+        Glass::Level(filled) => {
+            Message::new("part-glass-level").with("percent", format!("{:.0}", filled * 100.0))
+        }
     }
 }
 
-fn with_bubbles(made: &str, joint: Joint, view: &View) -> String {
-    match view.bubbles(Spot::Joint(joint)) {
-        None => made.into(),
-        Some(size) => format!("{made}, {}", bubbles_label(size)),
+const fn coat_label(coat: Coat) -> Option<Message> {
+    match coat {
+        Coat::Dry => None,
+        Coat::Sweat => Some(Message::new("part-sweats")),
+        Coat::Frost => Some(Message::new("part-frosted")),
     }
 }
 
 /// How it bubbles at a wet spot, in words.
-pub fn bubbles_label(size: f64) -> &'static str {
-    if size < 0.05 {
-        "wet, no bubbles"
+pub fn bubbles_label(size: f64) -> Message {
+    Message::new(if size < 0.05 {
+        "part-wet-still"
     } else if size < 0.4 {
-        "wet, small bubbles grow"
+        "part-wet-grows"
     } else {
-        "wet, it foams"
-    }
-}
-
-const fn on_off(on: bool) -> &'static str {
-    if on { "on" } else { "off" }
-}
-
-const fn runs(running: bool) -> &'static str {
-    if running { "running" } else { "stopped" }
+        "part-wet-foams"
+    })
 }

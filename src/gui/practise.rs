@@ -1,30 +1,53 @@
 //! The room in which a job is worked on: it owns the recorder and passes actions through its door.
 
-use super::chart::{StripChart, chart_ui};
+mod narrow;
+
+use super::chart::chart_ui;
 use super::clock::clock_ui;
+use super::coach::{Coach, coach_below};
 use super::hands::{Drafts, hands_ui};
 use super::instruments::instruments_ui;
-use super::pace::Pace;
+use super::moments::moments_ui;
+use super::notes::Notes;
+use super::pace::{Budget, FRAME, Pace};
 use super::part::Part;
+use super::room::Layout;
 use super::scene::{Scene, flowing};
 use super::session::{Kept, keep};
 use super::sheet::{SheetDraft, sheet_ui};
 use super::site::site_ui;
 use super::theme::Palette;
 use super::view::{Reads, View};
-use crate::attempt::{Mode, Observer, Recorder};
+use super::waiting::{WaitForm, Waiting, wait_ui, waiting_ui};
+use crate::attempt::{Branch, Mode, Observer as _, RecordError, Recorder};
+use crate::job::procedure::Look;
 use crate::job::{Door as _, Job, TICKS_PER_SECOND};
-use crate::marking::{CourseRecorder, Report};
+use crate::marking::Report;
 use crate::scenario::Scenario;
+use crate::text::Message;
 use crate::words::Action;
-use eframe::egui::{CentralPanel, Frame, Margin, Panel, RichText, Ui};
+use eframe::egui::{CentralPanel, Frame, Margin, Panel, RichText, ScrollArea, Ui};
+use std::path::Path;
 
-/// What the panel at the side shows.
+/// What the panel at the side shows; in a small window, what is shown at all.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 enum Side {
+    Site,
     Hands,
     Sheet,
+    Time,
+    Instruments,
     Chart,
+    Coach,
+}
+
+/// What the person wants that leads out of the room.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Wish {
+    /// Back to just before an action, counted from 0.
+    GoBack(usize),
+    /// To the start, and to go on another time.
+    PutAside,
 }
 
 /// A job under way in the window.
@@ -32,14 +55,21 @@ pub struct Practise {
     recorder: Recorder,
     scenario: Scenario,
     scene: Scene,
-    course: CourseRecorder,
+    notes: Notes,
     pace: Pace,
+    wait_form: WaitForm,
+    waiting: Option<Waiting>,
     chosen: Option<Part>,
     side: Side,
     drafts: Drafts,
     sheet: SheetDraft,
-    chart: StripChart,
-    refusal: Option<String>,
+    /// Looks on while somebody practises.
+    coach: Option<Coach>,
+    /// The moment that is looked at, to go back to.
+    moment: Option<usize>,
+    refusal: Option<Message>,
+    /// What came of the last wait.
+    said: Option<Message>,
     last_frame: Option<f64>,
     chart_is_below: bool,
 }
@@ -51,9 +81,13 @@ const ROOM_FOR_CHART: f32 = 240.0;
 #[derive(Debug)]
 pub struct Ended {
     /// The scenario's title.
-    pub title: String,
+    pub title: Message,
     /// What the scenario trains: said only now, as it may give the fault away.
-    pub trains: String,
+    pub trains: Message,
+    /// For what it was begun.
+    pub mode: Mode,
+    /// From where it went on, if it is a second try.
+    pub branch: Option<Branch>,
     /// The marks.
     pub report: Report,
     /// Where the attempt is kept, or why it is not.
@@ -63,21 +97,43 @@ pub struct Ended {
 impl Practise {
     /// Begins to work behind a recorder's door.
     pub fn new(recorder: Recorder, scenario: Scenario) -> Self {
+        Self::going_on(recorder, scenario, Notes::default())
+    }
+
+    /// Goes on with a job of which this was noted so far.
+    pub fn going_on(recorder: Recorder, scenario: Scenario, notes: Notes) -> Self {
         Self {
+            sheet: SheetDraft::of(recorder.job().sheet()),
+            coach: (recorder.head().mode == Mode::Practice).then(|| Coach::of(&scenario)),
             recorder,
             scene: Scene::of(&scenario),
             scenario,
-            course: CourseRecorder::default(),
+            notes,
             pace: Pace::paused(),
+            wait_form: WaitForm::default(),
+            waiting: None,
             chosen: None,
             side: Side::Hands,
             drafts: Drafts::default(),
-            sheet: SheetDraft::default(),
-            chart: StripChart::default(),
+            moment: None,
             refusal: None,
+            said: None,
             last_frame: None,
             chart_is_below: false,
         }
+    }
+
+    /// Takes the place of a job, whose recording is ended as left.
+    pub fn take_over(&mut self, left: Self) {
+        self.chosen = left.chosen;
+        self.side = left.side;
+        let trouble = left.recorder.leave().err();
+        self.said = trouble.map(|error| Message::verbatim(error.to_string()));
+    }
+
+    /// Puts the job aside, to be gone on with.
+    pub fn put_aside(self) -> Result<(), RecordError> {
+        self.recorder.put_aside()
     }
 
     /// The job behind the door, to look at.
@@ -90,23 +146,37 @@ impl Practise {
         self.recorder.head().mode
     }
 
-    /// Does an action; a refusal is kept to be shown.
-    pub fn act(&mut self, action: Action) {
+    /// The journal's file.
+    pub fn journal(&self) -> &Path {
+        self.recorder.path()
+    }
+
+    /// Takes something to be told to the person.
+    pub fn tell(&mut self, text: Message) {
+        self.said = Some(text);
+    }
+
+    fn view(&self, reads: Reads) -> View<'_> {
+        View::new(self.recorder.job(), &self.scene, self.mode(), reads)
+    }
+
+    /// Does an action; a refusal is kept to be shown. Who does something waits no longer.
+    pub fn act(&mut self, action: Action, reads: Reads) {
+        self.said = None;
+        self.end_wait(Look::NotYet, reads);
         let answer = self.recorder.apply(action);
-        self.course
+        self.notes
             .action(self.recorder.job(), &action, answer.is_err());
         self.refusal = answer.err().map(|refusal| refusal.why);
     }
 
     /// Lets ticks pass.
-    pub fn run(&mut self, ticks: u64, reads: Reads) {
-        let mode = self.mode();
+    pub fn run(&mut self, ticks: u64) {
         for _ in 0..ticks {
             self.recorder.tick();
             let job = self.recorder.job();
             if job.now().is_multiple_of(TICKS_PER_SECOND) {
-                self.course.second(job);
-                self.chart.note(&View::new(job, &self.scene, mode, reads));
+                self.notes.second(job);
             }
         }
     }
@@ -122,13 +192,21 @@ impl Practise {
         self.side = Side::Sheet;
     }
 
+    /// Lays open what can be waited for and gone back to.
+    pub const fn choose_time(&mut self) {
+        self.side = Side::Time;
+    }
+
     /// Closes the recording and marks the course.
     pub fn finish(self) -> Ended {
-        let course = self.course.finish(self.recorder.job());
+        let (mode, branch) = (self.mode(), self.recorder.head().branch.clone());
+        let course = self.notes.course.finish(self.recorder.job());
         let file = &self.scenario.file;
         Ended {
-            title: file.title.clone(),
-            trains: flowing(&file.trains),
+            title: Message::of_scenario(file.title.clone()),
+            trains: Message::of_scenario(flowing(&file.trains)),
+            mode,
+            branch,
             report: Report::new(&course, &file.rubric, file.pass),
             kept: keep(self.recorder),
         }
@@ -141,17 +219,51 @@ impl Practise {
         if self.job().is_handed_back() {
             return;
         }
+        if self.waiting.is_some() {
+            self.wait(reads);
+            ui.request_repaint();
+            return;
+        }
         let ticks = self.pace.ticks(elapsed);
-        self.run(ticks, reads);
+        self.run(ticks);
         if let Some(wait) = self.pace.next_frame() {
             ui.request_repaint_after(wait);
         }
     }
 
-    /// Shows the room and does what was asked in it.
-    pub fn room_ui(&mut self, ui: &mut Ui, reads: Reads) {
+    /// Waits on for as long as a frame may take.
+    fn wait(&mut self, reads: Reads) {
+        let budget = Budget::of(FRAME);
+        while budget.is_left() {
+            for _ in 0..Budget::TICKS {
+                let Some(waiting) = &mut self.waiting else {
+                    return;
+                };
+                match waiting.look(self.recorder.job()) {
+                    Look::NotYet => self.run(1),
+                    over => self.end_wait(over, reads),
+                }
+            }
+        }
+    }
+
+    /// Ends a wait, if there is one. Nobody looked while it went on, so the clock then runs no
+    /// faster than a person can follow.
+    fn end_wait(&mut self, look: Look, reads: Reads) {
+        if let Some(waiting) = self.waiting.take() {
+            self.said = Some(waiting.outcome(&self.view(reads), look));
+            self.pace.slow_down();
+        }
+    }
+
+    /// Shows the room and does what was asked in it; gives what leads out of it.
+    pub fn room_ui(&mut self, ui: &mut Ui, reads: Reads) -> Option<Wish> {
         self.pass_time(ui, reads);
-        let mut actions = Vec::new();
+        if let Some(coach) = &mut self.coach {
+            let job = self.recorder.job();
+            coach.look(&mut self.notes.course, job, &self.scenario, reads.system);
+        }
+        let (mut actions, mut wish) = (Vec::new(), None);
         let window = ui.available_size();
         let frame = Frame::NONE
             .fill(Palette::of(ui).panel)
@@ -159,6 +271,25 @@ impl Practise {
         Panel::top("clock")
             .frame(frame)
             .show(ui, |ui| self.top_ui(ui, reads));
+        match Layout::of(window) {
+            Layout::Wide => self.wide_ui(ui, frame, reads, (&mut actions, &mut wish)),
+            Layout::Narrow => self.narrow_ui(ui, frame, reads, (&mut actions, &mut wish)),
+        }
+        for action in actions {
+            self.act(action, reads);
+        }
+        wish
+    }
+
+    /// Everything beside each other.
+    fn wide_ui(
+        &mut self,
+        ui: &mut Ui,
+        frame: Frame,
+        reads: Reads,
+        (actions, wish): (&mut Vec<Action>, &mut Option<Wish>),
+    ) {
+        let window = ui.available_size();
         Panel::bottom("instruments")
             .frame(frame)
             .exact_size((0.32 * window.y).clamp(170.0, 0.42 * window.x))
@@ -168,64 +299,123 @@ impl Practise {
             .resizable(true)
             .default_size((0.27 * window.x).max(330.0))
             .size_range(300.0..=700.0)
-            .show(ui, |ui| self.side_ui(ui, reads, &mut actions));
+            .show(ui, |ui| *wish = self.side_ui(ui, reads, actions));
         let before = self.chosen;
         CentralPanel::default().frame(Frame::NONE).show(ui, |ui| {
-            let view = View::new(self.recorder.job(), &self.scene, self.mode(), reads);
-            site_ui(ui, &view, &mut self.chosen);
+            let mut chosen = self.chosen;
+            let torque = self.drafts.torque;
+            site_ui(ui, &self.view(reads), torque, &mut chosen, actions);
+            self.chosen = chosen;
         });
         if self.chosen != before {
             self.side = Side::Hands;
         }
-        for action in actions {
-            self.act(action);
-        }
     }
 
-    /// The clock, and why the last thing was not done.
+    /// The clock or the wait, and what there is to say.
     fn top_ui(&mut self, ui: &mut Ui, reads: Reads) {
-        let view = View::new(self.recorder.job(), &self.scene, self.mode(), reads);
-        ui.horizontal(|ui| {
-            clock_ui(ui, &view, &mut self.pace);
+        ui.horizontal_wrapped(|ui| {
+            let view = View::new(self.recorder.job(), &self.scene, self.mode(), reads);
+            let mut stops = false;
+            if let Some(waiting) = &self.waiting {
+                stops = waiting_ui(ui, &view, waiting);
+            } else {
+                clock_ui(ui, &view, &mut self.pace);
+                if ui.button(view.say("time-open")).clicked() {
+                    self.side = Side::Time;
+                }
+            }
+            if stops {
+                self.end_wait(Look::NotYet, reads);
+            }
+            let tell = |message: &Message| message.in_language(reads.language);
             ui.separator();
-            ui.label(RichText::new(&self.scene.title).strong());
+            ui.label(RichText::new(tell(&self.scene.title)).strong());
+            if self.mode() == Mode::Assessed {
+                ui.label(reads.language.say("attempt-assessment"));
+            }
             if let Some(why) = &self.refusal {
                 ui.separator();
-                let text = RichText::new(format!("Not done: {why}"));
+                let why = Message::new("room-not-done").with("why", why.clone());
+                let text = RichText::new(tell(&why));
                 ui.label(text.color(Palette::of(ui).warn));
+            }
+            if let Some(said) = &self.said {
+                ui.separator();
+                ui.label(tell(said));
             }
         });
     }
 
     /// The instruments, and the strip chart where there is room beside them.
     fn bottom_ui(&mut self, ui: &mut Ui, reads: Reads) {
-        let view = View::new(self.recorder.job(), &self.scene, self.mode(), reads);
         ui.horizontal_top(|ui| {
-            instruments_ui(ui, &view);
+            instruments_ui(ui, &self.view(reads));
             self.chart_is_below = ui.available_width() > ROOM_FOR_CHART;
             if self.chart_is_below {
-                ui.vertical(|ui| chart_ui(ui, &view, &self.chart));
+                ui.vertical(|ui| self.chart_ui(ui, reads));
             }
         });
     }
 
-    /// What can be done, the job sheet, and the strip chart where it has no room below.
-    fn side_ui(&mut self, ui: &mut Ui, reads: Reads, actions: &mut Vec<Action>) {
+    /// The strip chart; a mark that is pressed is looked at among the moments.
+    fn chart_ui(&mut self, ui: &mut Ui, reads: Reads) {
         let view = View::new(self.recorder.job(), &self.scene, self.mode(), reads);
+        let Notes { chart, moments, .. } = &mut self.notes;
+        if let Some(moment) = chart_ui(ui, &view, chart, moments) {
+            self.moment = Some(moment);
+            self.side = Side::Time;
+        }
+    }
+
+    /// What can be done, the job sheet, the time, and the strip chart where it has no room below.
+    fn side_ui(&mut self, ui: &mut Ui, reads: Reads, actions: &mut Vec<Action>) -> Option<Wish> {
         ui.horizontal(|ui| {
-            ui.selectable_value(&mut self.side, Side::Hands, "At hand");
-            ui.selectable_value(&mut self.side, Side::Sheet, "Job sheet");
+            let say = |key| reads.language.say(key);
+            ui.selectable_value(&mut self.side, Side::Hands, say("room-at-hand"));
+            ui.selectable_value(&mut self.side, Side::Sheet, say("room-job-sheet"));
+            ui.selectable_value(&mut self.side, Side::Time, say("time-tab"));
             if !self.chart_is_below {
-                ui.selectable_value(&mut self.side, Side::Chart, "Strip chart");
+                ui.selectable_value(&mut self.side, Side::Chart, say("room-strip-chart"));
             }
         });
         ui.separator();
+        let view = View::new(self.recorder.job(), &self.scene, self.mode(), reads);
+        if let Some(coach) = &mut self.coach {
+            coach_below(ui, &view, coach);
+        }
         match self.side {
             Side::Sheet => sheet_ui(ui, &view, &mut self.sheet, actions),
-            Side::Chart if !self.chart_is_below => chart_ui(ui, &view, &self.chart),
-            Side::Hands | Side::Chart => {
+            Side::Time => return self.time_ui(ui, reads),
+            Side::Chart if !self.chart_is_below => self.chart_ui(ui, reads),
+            _ => {
                 hands_ui(ui, &view, self.chosen, &mut self.drafts, actions);
             }
         }
+        None
+    }
+
+    /// What can be waited for, and the moments to which one can go back.
+    fn time_ui(&mut self, ui: &mut Ui, reads: Reads) -> Option<Wish> {
+        let view = View::new(self.recorder.job(), &self.scene, self.mode(), reads);
+        let (mut asked, mut wish) = (None, None);
+        ScrollArea::vertical().id_salt("time").show(ui, |ui| {
+            asked = wait_ui(ui, &view, &mut self.wait_form);
+            ui.separator();
+            let put_aside = ui.button(view.say("attempt-put-aside"));
+            let put_aside = put_aside.on_hover_text(view.say("attempt-put-aside-hint"));
+            ui.separator();
+            let back = moments_ui(ui, &view, &self.notes.moments, &mut self.moment);
+            wish = back.map(Wish::GoBack);
+            if put_aside.clicked() {
+                wish = Some(Wish::PutAside);
+            }
+        });
+        if let Some((what, within)) = asked {
+            self.waiting = Some(Waiting::at(self.recorder.job(), what, within));
+            (self.said, self.refusal) = (None, None);
+            ui.request_repaint();
+        }
+        wish
     }
 }

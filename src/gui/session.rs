@@ -1,8 +1,10 @@
 //! Where attempts are kept, and the door to one: a job with its journal.
 
-use crate::attempt::{DIRECTORY, Mode, Opening, Recorder};
+use super::clock::tick_text;
+use crate::attempt::{CatchUp, DIRECTORY, Head, Mode, Opening, Recorder, Unfinished, unfinished};
 use crate::scenario::Scenario;
-use std::path::PathBuf;
+use crate::text::Message;
+use std::path::{Path, PathBuf};
 
 /// A finished recording.
 #[derive(Debug, Clone)]
@@ -52,6 +54,84 @@ impl Attempts {
         }
         Err(trouble)
     }
+
+    /// The attempts that were never ended, the latest of each folder first.
+    pub fn offers(&self, scenarios: &[Scenario]) -> Vec<Offer> {
+        let lookup = |head: &Head| find(scenarios, head);
+        self.folders
+            .iter()
+            .flat_map(|folder| unfinished(folder, &lookup))
+            .map(|unfinished| Offer::of(unfinished, scenarios))
+            .collect()
+    }
+
+    /// Begins to go on with an attempt that was cut.
+    pub fn go_on(path: &Path, scenarios: &[Scenario]) -> Result<CatchUp, String> {
+        let lookup = |head: &Head| find(scenarios, head);
+        CatchUp::with_cut(path, &lookup).map_err(|error| error.to_string())
+    }
+
+    /// Begins to go back to just before an action of an attempt.
+    pub fn go_back(path: &Path, scenarios: &[Scenario], action: usize) -> Result<CatchUp, String> {
+        let lookup = |head: &Head| find(scenarios, head);
+        CatchUp::with_moment(path, &lookup, action).map_err(|error| error.to_string())
+    }
+}
+
+/// An attempt that was never ended, as the start offers it.
+#[derive(Debug)]
+pub struct Offer {
+    /// Its file.
+    pub path: PathBuf,
+    /// What it is: the scenario, whose, and the time on its clock.
+    pub text: Message,
+    /// Why it cannot be gone on with, if so.
+    pub obstacle: Option<String>,
+}
+
+impl Offer {
+    fn of(unfinished: Unfinished, scenarios: &[Scenario]) -> Self {
+        let text = match &unfinished.head {
+            Some(head) => {
+                let named = scenarios.iter().find(|s| s.name == head.scenario);
+                let title = named.map_or(&head.scenario, |scenario| &scenario.file.title);
+                let who = match head.who.trim() {
+                    "" => Message::new("attempt-no-name"),
+                    who => Message::verbatim(who),
+                };
+                let title = Message::of_scenario(title.as_str());
+                let time = tick_text(unfinished.tick);
+                match head.mode {
+                    Mode::Practice => Message::new("attempt-offer")
+                        .with("title", title)
+                        .with("who", who)
+                        .with("time", time),
+                    Mode::Assessed => Message::new("attempt-offer-assessed")
+                        .with("title", title)
+                        .with("who", who)
+                        .with("time", time),
+                }
+            }
+            None => Message::verbatim(file_name(&unfinished.path)),
+        };
+        Self {
+            text,
+            obstacle: unfinished.obstacle.map(|error| error.to_string()),
+            path: unfinished.path,
+        }
+    }
+}
+
+fn file_name(path: &Path) -> String {
+    let name = path.file_name().unwrap_or_default();
+    name.to_string_lossy().into_owned()
+}
+
+/// The scenario that a head names, of those that the window has.
+fn find(scenarios: &[Scenario], head: &Head) -> Result<Scenario, String> {
+    let found = scenarios.iter().find(|s| s.name == head.scenario);
+    let missing = || "it is not in the list of this program".to_owned();
+    found.cloned().ok_or_else(missing)
 }
 
 /// Closes a recording; gives where it is kept and its fingerprint, or what went wrong.

@@ -2,6 +2,7 @@
 
 use super::view::View;
 use super::widgets::choice;
+use crate::job::JobSheet;
 use crate::plant::{FaultKind, Spot};
 use crate::text::Message;
 use crate::words::{Action, Diagnosis, SheetField};
@@ -16,6 +17,16 @@ pub struct SheetDraft {
     thought: Option<Diagnosis>,
     /// The hand-back was asked for once and waits for the second word.
     handing_back: bool,
+}
+
+impl SheetDraft {
+    /// As it is after all that stands on a sheet was written.
+    pub fn of(sheet: &JobSheet) -> Self {
+        Self {
+            thought: sheet.diagnosis().map(|(_, diagnosis)| diagnosis),
+            ..Self::default()
+        }
+    }
 }
 
 /// Shows the sheet.
@@ -42,8 +53,9 @@ pub fn sheet_ui(ui: &mut Ui, view: &View, draft: &mut SheetDraft, actions: &mut 
 
 fn complaint(ui: &mut Ui, view: &View) {
     let scene = view.scene;
-    ui.label(RichText::new(format!("{}, {}", scene.customer, scene.place)).strong());
-    ui.label(RichText::new(format!("“{}”", scene.complaint)).italics());
+    let (place, complaint) = (view.tell(&scene.place), view.tell(&scene.complaint));
+    ui.label(RichText::new(format!("{}, {place}", scene.customer)).strong());
+    ui.label(RichText::new(format!("“{complaint}”")).italics());
 }
 
 /// One blank: what it asks, where to write, what stands there.
@@ -54,7 +66,7 @@ fn blank(
     draft: &mut SheetDraft,
     actions: &mut Vec<Action>,
 ) {
-    let label = ui.label(field_label(field));
+    let label = ui.label(view.tell(&field.label()));
     let text = draft.typed.entry(field).or_default();
     let unit = view.system().unit(field.dimension());
     let edit = TextEdit::singleline(text);
@@ -72,8 +84,9 @@ fn blank(
         }
     }
     match view.sheet().entry(field) {
-        Some(entry) => ui.label(entry.value.to_string()),
-        None => ui.weak(unit),
+        // In the units of the person, whichever it was written in.
+        Some(entry) => ui.label(view.tell(&view.system().converted(entry.value).words())),
+        None => ui.weak(view.tell(&unit)),
     };
 }
 
@@ -87,13 +100,9 @@ fn diagnosis(ui: &mut Ui, view: &View, draft: &mut SheetDraft, actions: &mut Vec
     ui.label(RichText::new(view.say("sheet-diagnosis")).strong());
     let kinds = std::iter::once(None).chain(FaultKind::ALL.map(Some));
     let now = draft.thought.map(|thought| thought.fault);
-    if let Some(fault) = choice(
-        ui,
-        &view.say("sheet-what-is-wrong"),
-        now,
-        kinds,
-        fault_label,
-    ) {
+    if let Some(fault) = choice(ui, &view.say("sheet-what-is-wrong"), now, kinds, |fault| {
+        view.tell(&fault_label(fault))
+    }) {
         draft.thought = Some(Diagnosis { fault, at: None });
     }
     if let Some(thought) = &mut draft.thought {
@@ -103,7 +112,7 @@ fn diagnosis(ui: &mut Ui, view: &View, draft: &mut SheetDraft, actions: &mut Vec
                 &view.say("sheet-where"),
                 thought.at,
                 Spot::ALL,
-                Spot::label,
+                |spot| view.tell(&spot.label()),
             )
         {
             thought.at = Some(at);
@@ -113,11 +122,8 @@ fn diagnosis(ui: &mut Ui, view: &View, draft: &mut SheetDraft, actions: &mut Vec
         }
     }
     if let Some((_, stands)) = view.sheet().diagnosis() {
-        let at = stands
-            .at
-            .map_or(String::new(), |spot| format!(", {}", spot.label()));
-        let diagnosis = format!("{}{at}", fault_label(stands.fault));
-        ui.label(view.tell(&Message::new("sheet-on-the-sheet").with("diagnosis", diagnosis)));
+        let said = Message::new("sheet-on-the-sheet").with("diagnosis", stands.words());
+        ui.label(view.tell(&said));
     }
 }
 
@@ -139,32 +145,6 @@ fn hand_back(ui: &mut Ui, view: &View, draft: &mut SheetDraft, actions: &mut Vec
 }
 
 /// A fault, in the technician's words.
-pub const fn fault_label(fault: Option<FaultKind>) -> &'static str {
-    match fault {
-        None => "nothing is wrong",
-        Some(kind) => kind.sheet().label,
-    }
-}
-
-/// A blank, in words.
-pub const fn field_label(field: SheetField) -> &'static str {
-    match field {
-        SheetField::StandingPressure => "standing pressure",
-        SheetField::SuctionPressure => "suction pressure",
-        SheetField::LiquidPressure => "liquid pressure",
-        SheetField::SuctionLine => "suction line",
-        SheetField::LiquidLine => "liquid line",
-        SheetField::AfterDrier => "after the drier",
-        SheetField::OutdoorAir => "outdoor air",
-        SheetField::ReturnAir => "return air",
-        SheetField::ReturnWetBulb => "return wet bulb",
-        SheetField::SupplyAir => "supply air",
-        SheetField::Amps => "compressor current",
-        SheetField::Superheat => "superheat",
-        SheetField::Subcooling => "subcooling",
-        SheetField::TargetSuperheat => "target superheat",
-        SheetField::Vacuum => "vacuum reached",
-        SheetField::RefrigerantIn => "refrigerant put in",
-        SheetField::RefrigerantOut => "refrigerant taken out",
-    }
+pub fn fault_label(fault: Option<FaultKind>) -> Message {
+    Diagnosis { fault, at: None }.words()
 }

@@ -1,10 +1,12 @@
 //! The units of measure that the person chose, and how a value is written in them.
 
-use crate::units::{GaugePressure, Temperature};
+use crate::text::Message;
+use crate::units::{GaugePressure, PSI, Temperature, Torque};
 use crate::words::{Dimension, Level, Quantity, Shown};
+use serde::{Deserialize, Serialize};
 
 /// A system of units.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Serialize, Deserialize)]
 pub enum System {
     /// psig, °F, ounces, microns.
     #[default]
@@ -49,11 +51,13 @@ impl System {
     }
 
     /// The unit in which a dimension is written.
-    pub const fn unit(self, dimension: Dimension) -> &'static str {
-        match (self, dimension) {
+    pub fn unit(self, dimension: Dimension) -> Message {
+        Message::verbatim(match (self, dimension) {
             (Self::InchPound, Dimension::GaugePressure) => "psig",
-            (Self::Metric, Dimension::GaugePressure) => "kPa gauge",
-            (_, Dimension::Vacuum) => "microns",
+            (Self::Metric, Dimension::GaugePressure) => {
+                return Message::new("face-gauge-kilopascals");
+            }
+            (_, Dimension::Vacuum) => return Message::new("face-microns"),
             (_, Dimension::PressureDifference) => "psi",
             (Self::InchPound, Dimension::Temperature | Dimension::TemperatureDifference) => "°F",
             (Self::Metric, Dimension::Temperature) => "°C",
@@ -63,15 +67,46 @@ impl System {
             (Self::Metric, Dimension::Mass) => "g",
             (_, Dimension::Time) => "min",
             (_, Dimension::Plain) => "",
+        })
+    }
+
+    /// A gauge pressure with its unit.
+    pub fn gauge(self, pressure: GaugePressure) -> Message {
+        match self {
+            Self::InchPound => Message::verbatim(format!("{:.0} psig", pressure.psig())),
+            Self::Metric => Level::KilopascalsGauge(pressure.kilopascals()).words(),
         }
     }
 
-    /// What a face shows, with its unit.
-    pub fn shown(self, shown: Shown) -> String {
-        match shown {
-            Shown::Value(quantity) => self.level(quantity).to_string(),
-            Shown::OverRange => "over range".into(),
-            Shown::Nothing => "no reading".into(),
+    /// The unit of pressure in which a gauge counts, Pa, and its name.
+    pub fn gauge_unit(self) -> (f64, Message) {
+        match self {
+            Self::InchPound => (PSI, Message::verbatim("psig")),
+            Self::Metric => (1e3, Message::new("face-gauge-kilopascals")),
         }
+    }
+
+    /// The unit of torque in which a wrench counts, N m, and its name.
+    pub const fn torque_unit(self) -> (f64, &'static str) {
+        match self {
+            Self::InchPound => (Torque::from_foot_pounds(1.0).newton_metres(), "ft·lb"),
+            Self::Metric => (1.0, "N·m"),
+        }
+    }
+
+    /// A torque with its unit.
+    pub fn torque(self, torque: Torque) -> String {
+        let (unit, name) = self.torque_unit();
+        format!("{:.0} {name}", torque.newton_metres() / unit)
+    }
+
+    /// A level that was written in either system, as it reads in this one.
+    pub fn converted(self, level: Level) -> Level {
+        self.level(level.quantity())
+    }
+
+    /// What a face shows, with its unit.
+    pub fn shown(self, shown: Shown) -> Message {
+        shown.words(|quantity| self.level(quantity).words())
     }
 }

@@ -2,14 +2,16 @@
 //! what a technician at the unit could not know.
 
 use super::scene::Scene;
+use super::settings::Settings;
 use super::system::System;
 use crate::attempt::Mode;
 use crate::fluid::refrigerant::Refrigerant;
-use crate::job::{Coat, Job, JobSheet, TICKS_PER_SECOND};
+use crate::job::{Coat, Glass, Job, JobSheet, TICKS_PER_SECOND};
 use crate::kit::{Hose, HoseState, ThermometerPlace};
 use crate::plant::{Arrow, FlareSize, Joint, Line, Made, Spot, ThermostatCall};
 use crate::text::{Language, Message};
-use crate::words::{GaugePlace, Reading, Shown};
+use crate::units::GaugePressure;
+use crate::words::{Action, GaugePlace, Reading, Shown};
 
 /// A job as the person at the unit sees it.
 #[derive(Debug, Clone, Copy)]
@@ -34,6 +36,17 @@ pub struct Reads {
     pub scale: Option<&'static Refrigerant>,
 }
 
+impl Reads {
+    /// As the settings say.
+    pub fn chosen(settings: &Settings) -> Self {
+        Self {
+            language: settings.language,
+            system: settings.units,
+            scale: settings.gauge_scale.map(|scale| scale.0),
+        }
+    }
+}
+
 /// A service valve as it looks.
 #[expect(
     clippy::struct_excessive_bools,
@@ -47,6 +60,8 @@ pub struct ValveLook {
     pub cap_on: bool,
     /// The port's cap is on.
     pub port_cap_on: bool,
+    /// The port takes a core; else the valve shuts it on its back seat.
+    pub has_core: bool,
     /// The core is in its seat.
     pub core_in: bool,
     /// A core tool is on the port.
@@ -101,9 +116,14 @@ impl<'a> View<'a> {
         self.job.reading(reading)
     }
 
-    /// What a face shows, in words.
-    pub fn text(&self, reading: Reading) -> String {
+    /// What a face shows, in words and in the units chosen.
+    pub fn shown(&self, reading: Reading) -> Message {
         self.system().shown(self.reading(reading))
+    }
+
+    /// The same in the language chosen.
+    pub fn text(&self, reading: Reading) -> String {
+        self.tell(&self.shown(reading))
     }
 
     /// How a service valve looks.
@@ -113,6 +133,7 @@ impl<'a> View<'a> {
             open: valve.open.get(),
             cap_on: valve.cap_on,
             port_cap_on: valve.port.cap_on,
+            has_core: valve.has_core(),
             core_in: valve.port.core_in,
             tool_on: valve.port.tool_on,
             tool_open: valve.port.tool_open,
@@ -162,6 +183,11 @@ impl<'a> View<'a> {
     pub const fn nitrogen(&self) -> (bool, bool, f64) {
         let set = &self.job.kit().nitrogen;
         (set.valve_open, set.regulator_fitted, set.setting.psig())
+    }
+
+    /// What the regulator's screw is set to.
+    pub const fn regulator(&self) -> GaugePressure {
+        self.job.kit().nitrogen.setting
     }
 
     /// Refrigerant cylinder: how far its valve is open, and whether it stands on its head.
@@ -217,6 +243,21 @@ impl<'a> View<'a> {
         self.job.kit().protection_on
     }
 
+    /// Whether the refrigerant on the nameplate burns.
+    pub fn refrigerant_burns(&self) -> bool {
+        self.job.plant().refrigerant().is_flammable()
+    }
+
+    /// Whether the cases of detector and vacuum pump say that they are rated for what burns.
+    pub const fn tools_rated(&self) -> (bool, bool) {
+        self.job.tools_rated()
+    }
+
+    /// Whether doors are open and a fan changes the air.
+    pub const fn is_ventilated(&self) -> bool {
+        self.job.is_ventilated()
+    }
+
     /// What the thermostat calls for.
     pub const fn call(&self) -> ThermostatCall {
         self.job.electrics().call
@@ -244,6 +285,22 @@ impl<'a> View<'a> {
     /// What covers a pipe.
     pub fn coat(&self, place: ThermometerPlace) -> Coat {
         self.job.coat(place)
+    }
+
+    /// What covers the fins of the indoor coil.
+    pub fn indoor_coil_coat(&self) -> Coat {
+        self.job.indoor_coil_coat()
+    }
+
+    /// What shows in the sight glass after the drier.
+    pub fn sight_glass(&self) -> Glass {
+        self.job.sight_glass()
+    }
+
+    /// Whether actions, one after another, would be done as things stand: tried on a copy.
+    pub fn would_do(&self, actions: &[Action]) -> bool {
+        let mut copy = self.job.clone();
+        actions.iter().all(|&action| copy.apply(action).is_ok())
     }
 
     /// The job sheet.
@@ -274,7 +331,7 @@ pub struct PumpLook {
     clippy::struct_excessive_bools,
     reason = "each is a thing of its own to see"
 )]
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[derive(Debug, Clone, PartialEq, Eq)]
 pub struct ElectricsLook {
     /// The disconnect is in.
     pub disconnect_in: bool,
@@ -289,5 +346,5 @@ pub struct ElectricsLook {
     /// The indoor blower turns.
     pub blower_runs: bool,
     /// Which safety a meter finds open.
-    pub open_safety: Option<&'static str>,
+    pub open_safety: Option<Message>,
 }

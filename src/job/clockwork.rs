@@ -5,6 +5,7 @@ use crate::fluid::gas::MOLAR_MASS;
 use crate::fluid::moist_air;
 use crate::kit::ThermometerPlace;
 use crate::plant::{Conditions, Joint, Line, Made, Place, Spot};
+use crate::text::Message;
 use crate::units::{ATMOSPHERE, PSI};
 use crate::words::{FindingKind, HoseEnd};
 
@@ -31,6 +32,7 @@ impl Job {
         self.look_at_outlets();
         self.look_at_pressures();
         self.look_at_compressor();
+        self.look_at_fire();
     }
 
     /// Sets what is open in the circuit and in the kit.
@@ -72,7 +74,7 @@ impl Job {
 
     /// The absolute pressure inside at a spot, Pa.
     pub(super) fn pressure_behind(&self, spot: Spot) -> f64 {
-        self.plant.pressure(crate::plant::place_of(spot))
+        self.plant.pressure(self.fittings.place_of(spot))
     }
 
     /// The electric side goes on by `dt`, s.
@@ -86,7 +88,7 @@ impl Job {
             self.watch.note(
                 self.tick,
                 FindingKind::HighPressureTrip,
-                "outdoor unit",
+                Message::new("name-compressor"),
                 1.0,
             );
         }
@@ -104,7 +106,8 @@ impl Job {
         if kit.micron_gauge.follow(pressure, TICK, &mut kit.noise) {
             let gauge = pressure - ATMOSPHERE;
             let kind = FindingKind::MicronGaugeOverPressured;
-            self.watch.note(self.tick, kind, "micron gauge", gauge);
+            self.watch
+                .note(self.tick, kind, Message::new("name-micron-gauge"), gauge);
         }
         let operating = self.plant.operating();
         kit.clamp_meter
@@ -156,7 +159,7 @@ impl Job {
         let network = self.plant.network();
         let tick = self.tick;
         let spots = Spot::ALL.into_iter().map(|spot| {
-            let inside = self.plant.pressure(crate::plant::place_of(spot));
+            let inside = self.plant.pressure(self.fittings.place_of(spot));
             (self.outlets.element(spot), spot.label(), inside)
         });
         let hoses = self
@@ -169,7 +172,8 @@ impl Job {
             let flux = network.flux(element);
             if flux.refrigerant > 0.0 {
                 let lost = flux.refrigerant * TICK;
-                self.watch.grow(tick, FindingKind::Released, label, lost);
+                self.watch
+                    .grow(tick, FindingKind::Released, label.clone(), lost);
             }
             // Air that a vacuum draws, not the breath that moves through an open joint.
             let air = -flux.gas[1] * MOLAR_MASS[1] * TICK;
@@ -180,13 +184,21 @@ impl Job {
         let pumped = network.flux(self.piping.pump());
         if pumped.refrigerant > 0.0 {
             let lost = pumped.refrigerant * TICK;
-            self.watch
-                .grow(tick, FindingKind::PumpedAway, "vacuum pump", lost);
+            self.watch.grow(
+                tick,
+                FindingKind::PumpedAway,
+                Message::new("name-vacuum-pump"),
+                lost,
+            );
         }
         let at_pump = network.node(self.piping.tee()).pressure - ATMOSPHERE;
         if pumped.mass > 0.0 && at_pump > 10.0 * PSI {
-            self.watch
-                .peak(tick, FindingKind::PumpUnderPressure, "vacuum pump", at_pump);
+            self.watch.peak(
+                tick,
+                FindingKind::PumpUnderPressure,
+                Message::new("name-vacuum-pump"),
+                at_pump,
+            );
         }
         for joint in Joint::ALL {
             if self.fittings.joint(joint).made == Made::Apart {
@@ -201,12 +213,14 @@ impl Job {
         let tick = self.tick;
         let (low, high) = self.test_pressures;
         let places = [
-            (Place::Evaporator, low, "low side"),
-            (Place::SuctionLine, low, "low side"),
-            (Place::LiquidLine, high, "liquid line"),
-            (Place::Condenser, high, "outdoor coil"),
+            (Place::Evaporator, low, Message::new("name-low-side")),
+            (Place::SuctionLine, low, Message::new("name-low-side")),
+            (Place::LiquidLine, high, Message::new("name-liquid-line")),
+            (Place::Condenser, high, Message::new("name-outdoor-coil")),
         ];
-        for (place, limit, label) in places {
+        let receiver = (Place::Receiver, high, Message::new("name-receiver"));
+        let receiver = self.plant.has_receiver().then_some(receiver);
+        for (place, limit, label) in places.into_iter().chain(receiver) {
             let node = self.plant.network().node(self.plant.node(place));
             let excess = node.pressure - limit - ATMOSPHERE;
             if excess > 0.0 {
@@ -220,8 +234,12 @@ impl Job {
         }
         let nitrogen = self.plant.network().flux(self.piping.from_nitrogen()).gas[0];
         if nitrogen > 0.0 && !self.kit.nitrogen.regulator_fitted {
-            self.watch
-                .grow(tick, FindingKind::NoRegulator, "nitrogen cylinder", TICK);
+            self.watch.grow(
+                tick,
+                FindingKind::NoRegulator,
+                Message::new("name-nitrogen"),
+                TICK,
+            );
         }
     }
 
@@ -234,23 +252,39 @@ impl Job {
         let suction = self.plant.pressure(Place::Shell);
         if suction < DEEP_VACUUM {
             self.electrics.motor_ruined = true;
-            self.watch
-                .note(tick, FindingKind::EnergisedInDeepVacuum, "compressor", 1.0);
+            self.watch.note(
+                tick,
+                FindingKind::EnergisedInDeepVacuum,
+                Message::new("name-compressor"),
+                1.0,
+            );
             return;
         }
         if suction < ATMOSPHERE - 0.5 * PSI {
-            self.watch
-                .grow(tick, FindingKind::RanInVacuum, "compressor", TICK);
+            self.watch.grow(
+                tick,
+                FindingKind::RanInVacuum,
+                Message::new("name-compressor"),
+                TICK,
+            );
         }
         let operating = self.plant.operating();
         if operating.compressor_flow < OIL_RETURN * self.rated_flow {
-            self.watch
-                .grow(tick, FindingKind::RanWithoutOilReturn, "compressor", TICK);
+            self.watch.grow(
+                tick,
+                FindingKind::RanWithoutOilReturn,
+                Message::new("name-compressor"),
+                TICK,
+            );
         }
         if operating.liquid_pumped > 0.0 {
             let liquid = operating.liquid_pumped * TICK;
-            self.watch
-                .grow(tick, FindingKind::LiquidToCompressor, "compressor", liquid);
+            self.watch.grow(
+                tick,
+                FindingKind::LiquidToCompressor,
+                Message::new("name-compressor"),
+                liquid,
+            );
         }
     }
 }

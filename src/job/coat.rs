@@ -8,6 +8,13 @@ use crate::plant::Place;
 /// The melting point of ice, K.
 const ICE: f64 = 273.15;
 
+/// Frost on a coil that can be seen, kg. Chosen: a film on the whole of its face.
+const FROST_SEEN: f64 = 0.02;
+
+/// The heat of the water that a coil takes out of the air while it drips, W. Chosen: a drop of
+/// a tenth of a millilitre every three seconds.
+const DRIPS: f64 = 80.0;
+
 /// What covers the outside of a pipe.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum Coat {
@@ -36,6 +43,18 @@ impl Job {
             Coat::Sweat
         } else {
             Coat::Frost
+        }
+    }
+
+    /// What covers the fins of the indoor coil: what the air over it leaves there.
+    pub fn indoor_coil_coat(&self) -> Coat {
+        let stands = self.plant.operating();
+        if stands.frost > FROST_SEEN {
+            Coat::Frost
+        } else if stands.latent > DRIPS {
+            Coat::Sweat
+        } else {
+            Coat::Dry
         }
     }
 }

@@ -2,8 +2,8 @@
 
 use super::{Job, TICK, Truth, charging_chart::target_superheat};
 use crate::kit::{GaugePlace, Hose, HoseEnd, ThermometerPlace};
-use crate::plant::{Line, Place, Spot};
-use crate::units::{ATMOSPHERE, GaugePressure, Temperature};
+use crate::plant::{Line, Place, Spot, Target};
+use crate::units::{ATMOSPHERE, GaugePressure, Temperature, TemperatureDifference};
 use crate::words::{Dimension, Quantity, Reading, SheetField, Shown, Status};
 
 /// A number that is shown, or nothing.
@@ -59,10 +59,14 @@ impl Job {
             Status::BothHandValvesOpen => {
                 kit.manifold.low_valve.get() > 0.0 && kit.manifold.high_valve.get() > 0.0
             }
-            Status::ChargeIsolated => Line::ALL
-                .into_iter()
-                .all(|line| self.fittings.valve(line).open.get() == 0.0),
+            Status::ChargeIsolated => {
+                let shut = |line: Line| self.fittings.valve(line).open.get() == 0.0;
+                // The valves of a standing compressor hold what is in the coil and the receiver.
+                let holds = self.plant.has_receiver() && !self.electrics.compressor_runs();
+                shut(Line::Liquid) && (shut(Line::Suction) || holds)
+            }
             Status::LockedOut => self.electrics.locked,
+            Status::Ventilated => self.is_ventilated(),
         }
     }
 
@@ -99,8 +103,7 @@ impl Job {
                 let wet_bulb = pipe(ThermometerPlace::ReturnWetBulb).map(Temperature::from_kelvin);
                 outdoor
                     .zip(wet_bulb)
-                    .and_then(|(outdoor, wet_bulb)| target_superheat(outdoor, wet_bulb))
-                    .map(crate::units::TemperatureDifference::kelvins)
+                    .and_then(|(outdoor, wet_bulb)| self.target_at(outdoor, wet_bulb))
             }
             SheetField::Vacuum => read(Reading::Microns),
             // The cylinder has given what the scale shows as missing, or taken what is added.
@@ -111,6 +114,15 @@ impl Job {
             si,
             dimension: field.dimension(),
         })
+    }
+
+    /// Target superheat, K: the nameplate's own, or by the charging chart for this weather.
+    fn target_at(&self, outdoor: Temperature, wet_bulb: Temperature) -> Option<f64> {
+        let target = match self.target {
+            Target::Superheat(target) => Some(target),
+            _ => target_superheat(outdoor, wet_bulb),
+        };
+        target.map(TemperatureDifference::kelvins)
     }
 
     /// What is true inside.
@@ -156,11 +168,10 @@ impl Job {
                 .into_iter()
                 .fold(0.0, f64::max),
             superheat: plant.temperature(Place::SuctionLine) - refrigerant.dew_temperature(suction),
-            target_superheat: target_superheat(
+            target_superheat: self.target_at(
                 Temperature::from_kelvin(self.outdoor.t),
                 Temperature::from_kelvin(self.indoor_wet_bulb),
-            )
-            .map(crate::units::TemperatureDifference::kelvins),
+            ),
             subcooling: refrigerant.bubble_temperature(liquid)
                 - plant.temperature(Place::LiquidLine),
             drop_across_drier: plant.temperature(Place::LiquidLine)
@@ -187,6 +198,7 @@ impl Job {
         self.electrics.visit_state(&mut visit);
         self.kit.visit_state(&mut visit);
         self.watch.visit_state(&mut visit);
+        self.surroundings.visit_state(&mut visit);
         hash
     }
 

@@ -4,15 +4,19 @@ mod actions;
 pub mod charging_chart;
 mod clockwork;
 mod coat;
+mod fire;
+mod glass;
 mod measure;
 pub mod procedure;
 mod refusal;
 mod settle;
 mod sheet;
+mod surroundings;
 mod truth;
 mod watch;
 
 pub use coat::Coat;
+pub use glass::Glass;
 pub use refusal::Refusal;
 pub use settle::{Overrides, Settled, settle};
 pub use sheet::{Entry, JobSheet};
@@ -22,10 +26,11 @@ use crate::fluid::moist_air;
 use crate::kit::{Kit, Piping};
 use crate::plant::faults::Patient;
 use crate::plant::network::Boundary;
-use crate::plant::{Air, AirSide, Conditions, Electrics, Fittings, Outlets, Plant};
+use crate::plant::{Air, AirSide, Conditions, Electrics, Fittings, Outlets, Plant, Target};
 use crate::scenario::Scenario;
 use crate::units::{ATMOSPHERE, Mass};
 use crate::words::{Action, Finding};
+use surroundings::Surroundings;
 use watch::Watch;
 
 /// The length of a tick, s.
@@ -45,6 +50,13 @@ pub trait Door {
     fn job(&self) -> &Job;
 }
 
+/// Which tools are rated for refrigerants that burn.
+#[derive(Debug, Clone, Copy)]
+struct Rated {
+    detector: bool,
+    pump: bool,
+}
+
 /// One scenario under way.
 #[derive(Debug, Clone)]
 pub struct Job {
@@ -60,10 +72,14 @@ pub struct Job {
     kit: Kit,
     sheet: JobSheet,
     watch: Watch,
+    surroundings: Surroundings,
+    rated: Rated,
     outdoor: Air,
     indoor: Air,
     indoor_wet_bulb: f64,
     nominal_charge: f64,
+    /// What the right charge shows.
+    target: Target,
     rated_flow: f64,
     /// Test pressures of low and high side, Pa gauge.
     test_pressures: (f64, f64),
@@ -102,9 +118,10 @@ impl Job {
             });
         }
         let outside = plant.network_mut().add_boundary(open_air(outdoor));
-        let outlets = Outlets::lay_out(&mut plant, outside);
+        let outlets = Outlets::lay_out(&mut plant, &fittings, outside);
         let piping = Piping::lay_out(
             &mut plant,
+            &fittings,
             outside,
             cart.hose,
             cart.hose_bore,
@@ -125,10 +142,16 @@ impl Job {
             kit,
             sheet: JobSheet::default(),
             watch: Watch::default(),
+            surroundings: Surroundings::of(site),
+            rated: Rated {
+                detector: cart.detector_rated,
+                pump: cart.pump_rated,
+            },
             outdoor,
             indoor,
             indoor_wet_bulb: site.indoor_wet_bulb.kelvin(),
             nominal_charge: nominal.kilograms(),
+            target: unit.nameplate.target,
             rated_flow: unit.nameplate.rated_flow.kilograms_per_second(),
             test_pressures: (
                 unit.nameplate.low_side_test.pascals(),
@@ -165,6 +188,16 @@ impl Job {
     /// Thermostat, disconnect and motor as they stand.
     pub const fn electrics(&self) -> &Electrics {
         &self.electrics
+    }
+
+    /// Whether detector and vacuum pump are rated for refrigerants that burn, as their cases say.
+    pub const fn tools_rated(&self) -> (bool, bool) {
+        (self.rated.detector, self.rated.pump)
+    }
+
+    /// Whether doors are open and a fan changes the air.
+    pub const fn is_ventilated(&self) -> bool {
+        self.surroundings.fan_on
     }
 
     /// The kit as it stands.

@@ -1,5 +1,6 @@
 //! Why an action was not carried out, in the technician's words.
 
+use crate::text::Message;
 use thiserror::Error;
 
 /// An action that cannot be done as things stand. It changed nothing.
@@ -7,12 +8,12 @@ use thiserror::Error;
 #[error("{why}")]
 pub struct Refusal {
     /// What stands in the way, and what to do first.
-    pub why: String,
+    pub why: Message,
 }
 
 impl Refusal {
     /// A refusal with its reason.
-    pub fn because(why: impl Into<String>) -> Self {
-        Self { why: why.into() }
+    pub const fn because(why: Message) -> Self {
+        Self { why }
     }
 }

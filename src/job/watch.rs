@@ -1,14 +1,15 @@
 //! The watch: it notes what happens, judges nothing, and refuses nothing.
 
 use super::TICKS_PER_SECOND;
+use crate::text::Message;
 use crate::units::{GaugePressure, Mass, PressureDifference, Time, Torque};
 use crate::words::{Dimension, Finding, FindingKind};
 
 /// An event that still goes on, or has only just stopped.
-#[derive(Debug, Clone, Copy, PartialEq)]
+#[derive(Debug, Clone, PartialEq)]
 struct Ongoing {
     kind: FindingKind,
-    place: &'static str,
+    place: Message,
     began: u64,
     last: u64,
     size: f64,
@@ -35,8 +36,8 @@ impl Watch {
     }
 
     /// Notes a single event.
-    pub(super) fn note(&mut self, tick: u64, kind: FindingKind, place: &'static str, size: f64) {
-        let text = words(kind, place, size);
+    pub(super) fn note(&mut self, tick: u64, kind: FindingKind, place: Message, size: f64) {
+        let text = words(kind, &place, size);
         self.findings.push(Finding {
             tick,
             kind,
@@ -46,22 +47,16 @@ impl Watch {
     }
 
     /// Adds to an event that goes on, in the SI unit of its kind.
-    pub(super) fn grow(&mut self, tick: u64, kind: FindingKind, place: &'static str, by: f64) {
+    pub(super) fn grow(&mut self, tick: u64, kind: FindingKind, place: Message, by: f64) {
         self.go_on(tick, kind, place, |size| size + by);
     }
 
     /// Raises an event that goes on to the highest it has had.
-    pub(super) fn peak(&mut self, tick: u64, kind: FindingKind, place: &'static str, at: f64) {
+    pub(super) fn peak(&mut self, tick: u64, kind: FindingKind, place: Message, at: f64) {
         self.go_on(tick, kind, place, |size| size.max(at));
     }
 
-    fn go_on(
-        &mut self,
-        tick: u64,
-        kind: FindingKind,
-        place: &'static str,
-        grown: impl Fn(f64) -> f64,
-    ) {
+    fn go_on(&mut self, tick: u64, kind: FindingKind, place: Message, grown: impl Fn(f64) -> f64) {
         let known = self.ongoing.iter().position(|event| {
             event.kind == kind && event.place == place && tick - event.last <= OVER_AFTER
         });
@@ -90,7 +85,7 @@ impl Watch {
                 tick: event.began,
                 kind,
                 size: event.size,
-                text: String::new(),
+                text: Message::verbatim(String::new()),
             });
             self.findings.len() - 1
         });
@@ -98,7 +93,7 @@ impl Watch {
         // The text is told anew for each twentieth that the size grows by.
         if event.size > 1.05 * event.told {
             event.told = event.size;
-            self.findings[at].text = words(kind, place, event.size);
+            self.findings[at].text = words(kind, &event.place, event.size);
         }
     }
 
@@ -118,12 +113,13 @@ impl Watch {
 
 /// The size from which an event counts, in the SI unit of its kind.
 ///
-/// Chosen: a tenth of a gram of refrigerant, a hundredth of air, and the second or two in which a
-/// gauge shows a thing.
+/// Chosen: a tenth of a gram of refrigerant, a hundredth of air, half a gram of what burns, and the
+/// second or two in which a gauge shows a thing.
 fn least(kind: FindingKind) -> f64 {
     match kind {
         FindingKind::Released | FindingKind::PumpedAway => 1e-4,
         FindingKind::AirDrawnIn => 1e-5,
+        FindingKind::IgnitionRisk => 5e-4,
         FindingKind::LiquidToCompressor => 0.02,
         FindingKind::RanInVacuum => 2.0,
         FindingKind::RanWithoutOilReturn => 60.0,
@@ -133,8 +129,69 @@ fn least(kind: FindingKind) -> f64 {
 }
 
 /// A finding in the technician's words.
-fn words(kind: FindingKind, place: &str, size: f64) -> String {
-    let amount = match kind.dimension() {
+fn words(kind: FindingKind, place: &Message, size: f64) -> Message {
+    use FindingKind as K;
+    let (at, amount) = (place.clone().the(), amount(kind, size));
+    match kind {
+        K::Released => Message::new("finding-released")
+            .with("amount", amount)
+            .with("place", at),
+        K::AirDrawnIn => Message::new("finding-air-drawn-in")
+            .with("amount", amount)
+            .with("place", at),
+        K::OpenedUnderPressure => Message::new("finding-opened-under-pressure")
+            .with("place", at)
+            .with("amount", amount),
+        K::StoodOpen => Message::new("finding-stood-open")
+            .with("amount", amount)
+            .with("place", at),
+        K::RanInVacuum => Message::new("finding-ran-in-vacuum").with("amount", amount),
+        K::RanWithoutOilReturn => {
+            Message::new("finding-ran-without-oil-return").with("amount", amount)
+        }
+        K::EnergisedInDeepVacuum => Message::new("finding-energised-in-deep-vacuum"),
+        K::LiquidToCompressor => {
+            Message::new("finding-liquid-to-compressor").with("amount", amount)
+        }
+        K::OverNameplate => Message::new("finding-over-nameplate")
+            .with("place", at)
+            .with("amount", amount),
+        K::NoRegulator => Message::new("finding-no-regulator"),
+        K::HighPressureTrip => Message::new("finding-high-pressure-trip"),
+        K::MicronGaugeOverPressured => {
+            Message::new("finding-micron-gauge-over-pressured").with("amount", amount)
+        }
+        K::PumpUnderPressure => Message::new("finding-pump-under-pressure").with("amount", amount),
+        K::PumpedAway => Message::new("finding-pumped-away").with("amount", amount),
+        K::WorkedLive => Message::new("finding-worked-live").with("place", at),
+        K::Unprotected => Message::new("finding-unprotected").with("place", at),
+        K::OverTightened => Message::new("finding-over-tightened").with("place", at),
+        K::JointLeftLoose => {
+            let short = Torque::from_newton_metres(size);
+            Message::new("finding-joint-left-loose")
+                .with("place", at)
+                .with("metric", format!("{:.0} N m", short.newton_metres()))
+                .with("inch", format!("{:.0} ft lb", short.foot_pounds()))
+        }
+        K::CapLeftOff => Message::new("finding-cap-left-off").with("place", at),
+        K::KitLeftOn => Message::new("finding-kit-left-on").with("place", at),
+        K::ValveLeftShut => Message::new("finding-valve-left-shut").with("place", at),
+        K::DrierBackwards => Message::new("finding-drier-backwards"),
+        K::IgnitionRisk => Message::new("finding-ignition-risk")
+            .with("amount", amount)
+            .with("place", at),
+        K::FlammableAir => Message::new("finding-flammable-air")
+            .with("place", at)
+            .with("percent", format!("{:.0}", 100.0 * size)),
+        K::OpenedUnpurged => Message::new("finding-opened-unpurged").with("place", at),
+        K::Unventilated => Message::new("finding-unventilated").with("place", at),
+        K::ToolNotRated => Message::new("finding-tool-not-rated").with("place", at),
+    }
+}
+
+/// A size in the SI unit of its kind, as a person reads it.
+fn amount(kind: FindingKind, size: f64) -> String {
+    match kind.dimension() {
         Dimension::Mass => format!("{:.1} g", Mass::from_kilograms(size).grams()),
         Dimension::GaugePressure => {
             format!("{:.0} psig", GaugePressure::from_pascals(size).psig())
@@ -145,48 +202,5 @@ fn words(kind: FindingKind, place: &str, size: f64) -> String {
         Dimension::Time if size < 120.0 => format!("{size:.0} s"),
         Dimension::Time => format!("{:.0} min", Time::from_seconds(size).minutes()),
         _ => String::new(),
-    };
-    match kind {
-        FindingKind::Released => format!("{amount} of refrigerant released at the {place}"),
-        FindingKind::AirDrawnIn => format!("{amount} of air drawn in at the {place}"),
-        FindingKind::OpenedUnderPressure => format!("the {place} opened under {amount}"),
-        FindingKind::StoodOpen => format!("the circuit stood open for {amount} at the {place}"),
-        FindingKind::RanInVacuum => format!("the compressor ran below 0 psig for {amount}"),
-        FindingKind::RanWithoutOilReturn => {
-            format!("the compressor ran for {amount} with too little flow to bring its oil back")
-        }
-        FindingKind::EnergisedInDeepVacuum => {
-            "the compressor was energised in a deep vacuum: its motor is ruined".into()
-        }
-        FindingKind::LiquidToCompressor => {
-            format!("{amount} of liquid came back to the running compressor")
-        }
-        FindingKind::OverNameplate => {
-            format!("the {place} stood {amount} above its nameplate test pressure")
-        }
-        FindingKind::NoRegulator => "nitrogen was let in without a regulator".into(),
-        FindingKind::HighPressureTrip => "the high-pressure switch stopped the compressor".into(),
-        FindingKind::MicronGaugeOverPressured => {
-            format!("the micron gauge met {amount}: its sensor is ruined")
-        }
-        FindingKind::PumpUnderPressure => format!("the running vacuum pump met {amount}"),
-        FindingKind::PumpedAway => format!("{amount} of refrigerant went out through the pump"),
-        FindingKind::WorkedLive => {
-            format!("work at the {place} without lock and tag on the disconnect")
-        }
-        FindingKind::Unprotected => format!("work at the {place} without glasses and gloves"),
-        FindingKind::OverTightened => format!("the {place} was over-tightened: it split"),
-        FindingKind::JointLeftLoose => {
-            let short = Torque::from_newton_metres(size);
-            format!(
-                "the {place} was left {:.0} N m ({:.0} ft lb) short of its torque",
-                short.newton_metres(),
-                short.foot_pounds()
-            )
-        }
-        FindingKind::CapLeftOff => format!("the cap of the {place} was left off"),
-        FindingKind::KitLeftOn => format!("{place} was left on the unit"),
-        FindingKind::ValveLeftShut => format!("the {place} was not back-seated"),
-        FindingKind::DrierBackwards => "the drier's arrow points against the flow".into(),
     }
 }

@@ -5,7 +5,8 @@ use crate::plant::network::{
     Boundary, BoundaryId, Direction, Draws, ElementId, End, Fill, Law, Network, NodeId, NodeSpec,
     Path, Restriction,
 };
-use crate::plant::{Fittings, Line, Place, Plant};
+use crate::plant::{Fittings, Line, Plant, Spot};
+use crate::text::Message;
 use crate::units::{Length, Mass};
 use std::f64::consts::FRAC_PI_4;
 
@@ -53,18 +54,19 @@ struct Side {
 }
 
 /// What leaves the kit to the air in a tick, by place.
-#[derive(Debug, Clone, Copy)]
+#[derive(Debug, Clone)]
 pub struct Outlet {
     /// The element through which it goes.
     pub element: ElementId,
     /// What a technician calls the place.
-    pub label: &'static str,
+    pub label: Message,
 }
 
 impl Piping {
     /// Lays the hoses out, full of the air of the place, and stands the cylinder on its scale.
     pub fn lay_out(
         plant: &mut Plant,
+        fittings: &Fittings,
         air: BoundaryId,
         hose: Length,
         bore: Length,
@@ -72,7 +74,7 @@ impl Piping {
     ) -> Self {
         let (bore, length) = (bore.metres(), hose.metres());
         let hose_volume = FRAC_PI_4 * bore * bore * length;
-        let ends = [Place::LiquidLine, Place::SuctionLine].map(|place| plant.node(place));
+        let ends = Line::ALL.map(|line| plant.node(fittings.place_of(Spot::Port(line))));
         let network = plant.network_mut();
         let air_temperature = network.boundary(air).temperature;
         // Chosen: a manifold's chamber holds 30 mL and weighs some hundred grams of brass.
@@ -225,10 +227,11 @@ impl Piping {
     /// The pressure that the micron gauge meets, Pa absolute.
     pub fn at_micron_gauge(&self, kit: &Kit, fittings: &Fittings, plant: &Plant) -> f64 {
         let network = plant.network();
-        let at_port = |line: Line, place: Place| {
-            let port = &fittings.valve(line).port;
+        let at_port = |line: Line| {
+            let valve = fittings.valve(line);
             let hose = kit.manifold.hose_on(HoseEnd::of_port(line));
-            if !port.core_in {
+            if !valve.port.core_in && valve.port_is_open() {
+                let place = fittings.place_of(Spot::Port(line));
                 network.node(plant.node(place)).pressure
             } else if let Some(hose) = hose {
                 network.node(self.sides[hose as usize].node).pressure
@@ -239,8 +242,8 @@ impl Piping {
         match kit.micron_gauge.place {
             GaugePlace::Cart => crate::units::ATMOSPHERE,
             GaugePlace::Manifold => network.node(self.centre).pressure,
-            GaugePlace::SuctionPort => at_port(Line::Suction, Place::SuctionLine),
-            GaugePlace::LiquidPort => at_port(Line::Liquid, Place::LiquidLine),
+            GaugePlace::SuctionPort => at_port(Line::Suction),
+            GaugePlace::LiquidPort => at_port(Line::Liquid),
             GaugePlace::Pump => {
                 let on = kit.manifold.hose(Hose::Centre).end == Some(HoseEnd::VacuumPump);
                 match (on, kit.pump.running) {
@@ -257,19 +260,19 @@ impl Piping {
         [
             Outlet {
                 element: self.sides[0].to_air,
-                label: "low hose",
+                label: Message::new("name-hose-low"),
             },
             Outlet {
                 element: self.sides[1].to_air,
-                label: "high hose",
+                label: Message::new("name-hose-high"),
             },
             Outlet {
                 element: self.centre_to_air,
-                label: "centre of the manifold",
+                label: Message::new("name-manifold-centre"),
             },
             Outlet {
                 element: self.tee_to_air,
-                label: "centre hose",
+                label: Message::new("name-hose-centre"),
             },
         ]
     }

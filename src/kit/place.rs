@@ -1,6 +1,7 @@
 //! Where kit goes: hoses and what they can be put on, the micron gauge, thermometers.
 
 use crate::plant::Line;
+use crate::text::Message;
 use serde::{Deserialize, Serialize};
 
 /// A hose of the manifold. By trade custom the low hose is blue, the high red, the centre yellow.
@@ -17,6 +18,24 @@ pub enum Hose {
 impl Hose {
     /// All three.
     pub const ALL: [Self; 3] = [Self::Low, Self::High, Self::Centre];
+
+    /// What a technician calls it.
+    pub const fn label(self) -> Message {
+        match self {
+            Self::Low => Message::new("name-hose-low"),
+            Self::High => Message::new("name-hose-high"),
+            Self::Centre => Message::new("name-hose-centre"),
+        }
+    }
+
+    /// What a technician calls the hand valve of its side; the centre has none.
+    pub const fn valve_label(self) -> Message {
+        match self {
+            Self::Low => Message::new("name-hand-valve-low"),
+            Self::High => Message::new("name-hand-valve-high"),
+            Self::Centre => Message::new("name-manifold-centre"),
+        }
+    }
 }
 
 /// What the far end of a hose is on.
@@ -46,6 +65,18 @@ impl HoseEnd {
         Self::RefrigerantCylinder,
         Self::OpenAir,
     ];
+
+    /// What a technician calls it.
+    pub const fn label(self) -> Message {
+        match self {
+            Self::SuctionPort => Line::Suction.port_label(),
+            Self::LiquidPort => Line::Liquid.port_label(),
+            Self::VacuumPump => Message::new("name-vacuum-pump"),
+            Self::Nitrogen => Message::new("name-nitrogen"),
+            Self::RefrigerantCylinder => Message::new("name-cylinder"),
+            Self::OpenAir => Message::new("name-open-air"),
+        }
+    }
 
     /// The access port that this is, if it is one.
     pub const fn port(self) -> Option<Line> {
@@ -89,6 +120,17 @@ impl GaugePlace {
         Self::SuctionPort,
         Self::LiquidPort,
     ];
+
+    /// The place, as one says where the gauge is.
+    pub const fn label(self) -> Message {
+        Message::new(match self {
+            Self::Cart => "reading-gauge-on-cart",
+            Self::Pump => "reading-gauge-at-pump",
+            Self::Manifold => "reading-gauge-at-manifold",
+            Self::SuctionPort => "reading-gauge-at-suction-port",
+            Self::LiquidPort => "reading-gauge-at-liquid-port",
+        })
+    }
 }
 
 /// Where a thermometer can be clamped or hung.
@@ -128,16 +170,16 @@ impl ThermometerPlace {
 
 impl ThermometerPlace {
     /// What a technician calls it.
-    pub const fn label(self) -> &'static str {
+    pub const fn label(self) -> Message {
         match self {
-            Self::SuctionLine => "suction line",
-            Self::LiquidLine => "liquid line",
-            Self::AfterDrier => "after the drier",
-            Self::DischargeLine => "discharge line",
-            Self::OutdoorAir => "outdoor air",
-            Self::ReturnAir => "return air",
-            Self::ReturnWetBulb => "return wet bulb",
-            Self::SupplyAir => "supply air",
+            Self::SuctionLine => Message::new("name-suction-line"),
+            Self::LiquidLine => Message::new("name-liquid-line"),
+            Self::AfterDrier => Message::new("name-after-drier"),
+            Self::DischargeLine => Message::new("name-discharge-line"),
+            Self::OutdoorAir => Message::new("name-outdoor-air"),
+            Self::ReturnAir => Message::new("name-return-air"),
+            Self::ReturnWetBulb => Message::new("name-return-wet-bulb"),
+            Self::SupplyAir => Message::new("name-supply-air"),
         }
     }
 

@@ -2,10 +2,11 @@
 
 use super::course::Seen;
 use super::phrases;
+use crate::text::Message;
 use crate::words::{Bound, Condition, Dimension, Level, Quantity, Shown};
 
 /// Whether a condition held.
-pub(super) fn holds(condition: &Condition, seen: &Seen) -> bool {
+pub fn holds(condition: &Condition, seen: &Seen) -> bool {
     match *condition {
         Condition::Shows(reading, bound) => bound_holds(bound, seen.shown(reading)),
         Condition::Is(status) => seen.is(status),
@@ -42,23 +43,23 @@ pub(super) fn miss(conditions: &[Condition], seen: &Seen) -> (usize, f64) {
     (missed().count(), distance)
 }
 
-/// What did not hold, in the technician's words.
-pub(super) fn what_failed(conditions: &[Condition], seen: &Seen) -> String {
-    let failed: Vec<String> = conditions
+/// What did not hold, in the technician's words; `None` where all did.
+pub(super) fn what_failed(conditions: &[Condition], seen: &Seen) -> Option<Message> {
+    let failed: Vec<Message> = conditions
         .iter()
         .filter(|condition| !holds(condition, seen))
         .map(|condition| phrases::failed(condition, seen))
         .collect();
-    failed.join("; ")
+    (!failed.is_empty()).then(|| Message::list(failed, "; "))
 }
 
 /// What was seen of each condition, in the technician's words.
-pub(super) fn what_was_seen(conditions: &[Condition], seen: &Seen) -> String {
-    let said: Vec<String> = conditions
+pub(super) fn what_was_seen(conditions: &[Condition], seen: &Seen) -> Message {
+    let said = conditions
         .iter()
         .map(|condition| phrases::seen(condition, seen))
         .collect();
-    said.join(", ")
+    Message::list(said, ", ")
 }
 
 /// How far a value may be off, in SI, where `level` says so for values of this dimension: a

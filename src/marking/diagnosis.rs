@@ -3,11 +3,12 @@
 use super::course::Course;
 use super::mark::{Evidence, Share, Verdict};
 use crate::plant::{FaultKind, Spot};
+use crate::text::Message;
 use crate::words::Diagnosis;
 
 pub(super) fn judge(course: &Course, fault: Option<FaultKind>, at: Option<Spot>) -> Verdict {
     let Some((tick, written)) = course.diagnosis else {
-        let evidence = Evidence::at(course.end, "no diagnosis was written");
+        let evidence = Evidence::at(course.end, Message::new("mark-no-diagnosis"));
         return Verdict::new(false, vec![evidence]);
     };
     let right_fault = written.fault == fault;
@@ -18,10 +19,12 @@ pub(super) fn judge(course: &Course, fault: Option<FaultKind>, at: Option<Spot>)
         (false, _) => Share::Nothing,
     };
     let text = if share == Share::All {
-        format!("wrote: {written}")
+        Message::new("mark-diagnosis").with("diagnosis", written.words())
     } else {
         let right = Diagnosis { fault, at };
-        format!("wrote: {written}; it was: {right}")
+        Message::new("mark-diagnosis-wrong")
+            .with("diagnosis", written.words())
+            .with("right", right.words())
     };
     let evidence = vec![Evidence::at(tick, text)];
     Verdict { share, evidence }

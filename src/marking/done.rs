@@ -8,6 +8,7 @@ use super::conditions::{all_hold, miss, what_failed, what_was_seen};
 use super::course::{Course, Moment};
 use super::mark::{Evidence, Verdict};
 use super::phrases;
+use crate::text::Message;
 use crate::words::{Condition, Milestone};
 
 pub(super) fn judge(
@@ -30,11 +31,13 @@ pub(super) fn judge(
         .map(|(_, moment)| moment)
         .collect();
     if let Some(good) = tries.iter().find(|moment| all_hold(when, &moment.seen)) {
-        let seen = what_was_seen(when, &good.seen);
-        let text = if seen.is_empty() {
+        let text = if when.is_empty() {
             told
         } else {
-            format!("{told} with {seen}")
+            let seen = what_was_seen(when, &good.seen);
+            Message::new("mark-done-with")
+                .with("what", told)
+                .with("seen", seen)
         };
         return Verdict::new(true, vec![Evidence::at(good.tick, text)]);
     }
@@ -45,8 +48,13 @@ pub(super) fn judge(
     let evidence = nearest.map_or_else(
         || at_the_wrong_time(course, what, start, (after, before)),
         |moment| {
-            let failed = what_failed(when, &moment.seen);
-            Evidence::at(moment.tick, format!("{told}, but {failed}"))
+            let text = match what_failed(when, &moment.seen) {
+                None => told,
+                Some(failed) => Message::new("mark-done-but")
+                    .with("what", told)
+                    .with("failed", failed),
+            };
+            Evidence::at(moment.tick, text)
         },
     );
     Verdict::new(false, vec![evidence])
@@ -58,9 +66,14 @@ fn never_done(course: &Course, what: Milestone, after: Option<Milestone>) -> Ver
     let evidence = match (course.reached(what).next(), after) {
         (Some((_, moment)), Some(after)) => Evidence::at(
             moment.tick,
-            format!("{}, but never: {}", told(what), told(after)),
+            Message::new("mark-done-but-never")
+                .with("what", told(what))
+                .with("after", told(after)),
         ),
-        _ => Evidence::at(course.end, format!("never: {}", told(what))),
+        _ => Evidence::at(
+            course.end,
+            Message::new("mark-never").with("what", told(what)),
+        ),
     };
     Verdict::new(false, vec![evidence])
 }
@@ -77,14 +90,21 @@ fn at_the_wrong_time(
     match (late, after, before) {
         (Some((_, moment)), _, Some(before)) => Evidence::at(
             moment.tick,
-            format!("{} only when this was past: {}", told(what), told(before)),
+            Message::new("mark-done-too-late")
+                .with("what", told(what))
+                .with("before", told(before)),
         ),
         (None, Some(after), _) => {
             let last = course.reached(what).last();
             let tick = last.map_or(course.end, |(_, moment)| moment.tick);
-            let text = format!("{}, but not since: {}", told(what), told(after));
+            let text = Message::new("mark-done-not-since")
+                .with("what", told(what))
+                .with("after", told(after));
             Evidence::at(tick, text)
         }
-        _ => Evidence::at(course.end, format!("never: {}", told(what))),
+        _ => Evidence::at(
+            course.end,
+            Message::new("mark-never").with("what", told(what)),
+        ),
     }
 }

@@ -9,16 +9,14 @@ use super::mark::{Evidence, Verdict};
 use super::phrases;
 use crate::job::Truth;
 use crate::scenario::EndState;
+use crate::text::Message;
 use crate::units::MassFlow;
 use crate::words::{Bound, Quantity};
 
 pub(super) fn judge(course: &Course, state: EndState, must: Bound) -> Verdict {
     let (tick, truth) = if needs_running(state) {
         let Some(proof) = &course.proof else {
-            let text = format!(
-                "{} cannot be judged: the finished unit was not run for 10 min",
-                name(state)
-            );
+            let text = Message::new("mark-end-not-run").with("state", name(state));
             return Verdict::new(false, vec![Evidence::at(course.end, text)]);
         };
         (proof.tick, &proof.truth)
@@ -26,7 +24,9 @@ pub(super) fn judge(course: &Course, state: EndState, must: Bound) -> Verdict {
         (course.handed_back.unwrap_or(course.end), &course.truth)
     };
     let Some(si) = value(state, truth).filter(|value| value.is_finite()) else {
-        let text = format!("{} cannot be told: {}", name(state), why_not(state));
+        let text = Message::new("mark-end-unknown")
+            .with("state", name(state))
+            .with("why", why_not(state));
         return Verdict::new(false, vec![Evidence::at(tick, text)]);
     };
     let quantity = Quantity {
@@ -34,13 +34,18 @@ pub(super) fn judge(course: &Course, state: EndState, must: Bound) -> Verdict {
         dimension: state.dimension(),
     };
     let is_met = must.holds(quantity);
-    let text = format!(
-        "{}: {}, {} {}",
-        name(state),
-        phrases::as_written(quantity, must.levels()[0]),
-        if is_met { "as asked" } else { "not" },
-        phrases::bound(must)
-    );
+    let amount = phrases::as_written(quantity, must.levels()[0]);
+    let text = if is_met {
+        Message::new("mark-end-as-asked")
+            .with("state", name(state))
+            .with("amount", amount)
+            .with("bound", phrases::bound(must))
+    } else {
+        Message::new("mark-end-not")
+            .with("state", name(state))
+            .with("amount", amount)
+            .with("bound", phrases::bound(must))
+    };
     Verdict::new(is_met, vec![Evidence::at(tick, text)])
 }
 
@@ -67,24 +72,24 @@ fn value(state: EndState, truth: &Truth) -> Option<f64> {
     })
 }
 
-const fn name(state: EndState) -> &'static str {
-    match state {
-        EndState::ChargeShare => "charge as a share of what belongs in",
-        EndState::SuperheatOffTarget => "superheat off target",
-        EndState::Subcooling => "subcooling",
-        EndState::PermanentGas => "air and nitrogen left inside",
-        EndState::Water => "water left inside",
-        EndState::DrierWater => "water in the filter drier",
-        EndState::RefrigerantLost => "refrigerant lost to the air",
-        EndState::LeakRate => "leak in grams a year",
-        EndState::DropAcrossDrier => "temperature drop across the drier",
-    }
+const fn name(state: EndState) -> Message {
+    Message::new(match state {
+        EndState::ChargeShare => "mark-end-charge-share",
+        EndState::SuperheatOffTarget => "mark-end-superheat",
+        EndState::Subcooling => "mark-end-subcooling",
+        EndState::PermanentGas => "mark-end-permanent-gas",
+        EndState::Water => "mark-end-water",
+        EndState::DrierWater => "mark-end-drier-water",
+        EndState::RefrigerantLost => "mark-end-lost",
+        EndState::LeakRate => "mark-end-leak",
+        EndState::DropAcrossDrier => "mark-end-drier-drop",
+    })
 }
 
-const fn why_not(state: EndState) -> &'static str {
-    match state {
-        EndState::SuperheatOffTarget => "no vapour at the suction valve, or no target in the chart",
-        EndState::Subcooling => "no liquid at the liquid valve",
-        _ => "no value",
-    }
+const fn why_not(state: EndState) -> Message {
+    Message::new(match state {
+        EndState::SuperheatOffTarget => "mark-end-no-superheat",
+        EndState::Subcooling => "mark-end-no-subcooling",
+        _ => "mark-end-no-value",
+    })
 }

@@ -11,6 +11,7 @@ use super::mark::{Evidence, Verdict};
 use super::phrases;
 use super::window::Window;
 use crate::job::TICKS_PER_SECOND;
+use crate::text::Message;
 use crate::units::Time;
 use crate::words::{Condition, Level, Milestone, Reading};
 use std::ops::Range;
@@ -33,7 +34,7 @@ pub(super) fn judge(
         None => 0,
         Some((_, Some((i, _)))) => i,
         Some((after, None)) => {
-            let text = format!("never: {}", phrases::milestone(after));
+            let text = Message::new("mark-never").with("what", phrases::milestone(after));
             return Verdict::new(false, vec![Evidence::at(course.end, text)]);
         }
     };
@@ -129,30 +130,38 @@ fn tell(
     let began = what_was_seen(all, &first.seen);
     if is_met {
         return vec![
-            Evidence::at(first.tick, format!("{lasted} from {from}: {began}")),
+            Evidence::at(
+                first.tick,
+                Message::new("mark-lasted")
+                    .with("lasted", lasted)
+                    .with("from", from)
+                    .with("seen", began),
+            ),
             Evidence::at(
                 last.tick,
-                format!("at its end {}", what_was_seen(all, &last.seen)),
+                Message::new("mark-at-its-end").with("seen", what_was_seen(all, &last.seen)),
             ),
         ];
     }
     let after = stretch.last + 1;
-    let then = match course.moments.get(after) {
-        Some(next) if after < range.end => {
-            let failed = what_failed(all, &next.seen);
-            if failed.is_empty() {
-                format!(
-                    "then it had moved too far: {}",
-                    what_was_seen(all, &next.seen)
-                )
-            } else {
-                format!("then {failed}")
-            }
-        }
-        Some(_) => "then the next step was begun".to_owned(),
-        None => "then the job ended".to_owned(),
+    let text = match course.moments.get(after) {
+        Some(next) if after < range.end => match what_failed(all, &next.seen) {
+            None => Message::new("mark-longest-then-moved")
+                .with("lasted", lasted)
+                .with("from", from)
+                .with("seen", what_was_seen(all, &next.seen)),
+            Some(failed) => Message::new("mark-longest-then")
+                .with("lasted", lasted)
+                .with("from", from)
+                .with("failed", failed),
+        },
+        Some(_) => Message::new("mark-longest-then-next")
+            .with("lasted", lasted)
+            .with("from", from),
+        None => Message::new("mark-longest-then-end")
+            .with("lasted", lasted)
+            .with("from", from),
     };
-    let text = format!("longest {lasted}, from {from}, {then}");
     vec![Evidence::at(first.tick, text)]
 }
 
@@ -165,14 +174,12 @@ fn nearest(course: &Course, all: &[Condition], range: Range<usize>) -> Evidence 
     });
     match nearest {
         Some(moment) => {
-            let failed = what_failed(all, &moment.seen);
-            let failed = if failed.is_empty() {
-                "no reading that is asked for is measured so".to_owned()
-            } else {
-                failed
+            let text = match what_failed(all, &moment.seen) {
+                Some(failed) => Message::new("mark-nearest").with("failed", failed),
+                None => Message::new("mark-nearest-unmeasured"),
             };
-            Evidence::at(moment.tick, format!("never so; nearest: {failed}"))
+            Evidence::at(moment.tick, text)
         }
-        None => Evidence::at(course.end, "never so"),
+        None => Evidence::at(course.end, Message::new("mark-never-so")),
     }
 }

@@ -3,8 +3,10 @@
 
 use super::course::Course;
 use super::mark::{Evidence, Verdict};
+use crate::text::Message;
 
 pub(super) fn judge(course: &Course, question: &str) -> Verdict {
-    let text = format!("for the assessor: {question}");
+    let text =
+        Message::new("mark-for-the-assessor").with("question", Message::of_scenario(question));
     Verdict::new(false, vec![Evidence::at(course.end, text)])
 }

@@ -3,6 +3,7 @@
 use super::course::Course;
 use super::{diagnosis, done, end_state, hold, in_time, judgement, never, order, sheet};
 use crate::scenario::{Criterion, Rule};
+use crate::text::Message;
 
 /// When, and what was seen then.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -10,16 +11,13 @@ pub struct Evidence {
     /// The tick.
     pub at: u64,
     /// In the technician's words.
-    pub text: String,
+    pub text: Message,
 }
 
 impl Evidence {
     /// What was seen at a tick.
-    pub(super) fn at(tick: u64, text: impl Into<String>) -> Self {
-        Self {
-            at: tick,
-            text: text.into(),
-        }
+    pub(super) fn at(tick: u64, text: Message) -> Self {
+        Self { at: tick, text }
     }
 }
 
@@ -109,6 +107,11 @@ impl Verdict {
 /// Marks a course: one mark for each criterion, in the order of the rubric.
 pub fn mark(course: &Course, rubric: &[Criterion]) -> Vec<Mark> {
     rubric.iter().map(|c| mark_one(course, c)).collect()
+}
+
+/// Whether a course meets a rule in full.
+pub fn meets(course: &Course, rule: &Rule) -> bool {
+    judge(course, rule).share == Share::All
 }
 
 fn mark_one(course: &Course, criterion: &Criterion) -> Mark {

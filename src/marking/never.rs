@@ -1,11 +1,13 @@
 //! An event that must not happen, or come to no more than a limit over the whole job.
 //!
-//! Amounts are added up: grams, seconds, times. Pressures are not, the highest counts.
+//! Amounts are added up: grams, seconds, times. Of pressures and shares of a limit the highest
+//! counts.
 
 use super::course::Course;
 use super::mark::{Evidence, Verdict};
 use super::phrases;
-use crate::words::{Dimension, Finding, FindingKind, Level, Quantity};
+use crate::text::Message;
+use crate::words::{Finding, FindingKind, Level, Quantity};
 
 /// So many findings are quoted; the rest are counted.
 const QUOTED: usize = 6;
@@ -13,7 +15,7 @@ const QUOTED: usize = 6;
 pub(super) fn judge(course: &Course, kind: FindingKind, up_to: Option<Level>) -> Verdict {
     let found: Vec<&Finding> = course.findings.iter().filter(|f| f.kind == kind).collect();
     if found.is_empty() {
-        let evidence = Evidence::at(course.end, "nothing of the kind was noted");
+        let evidence = Evidence::at(course.end, Message::new("mark-nothing-noted"));
         return Verdict::new(true, vec![evidence]);
     }
     let quoted = found.iter().take(QUOTED);
@@ -21,17 +23,18 @@ pub(super) fn judge(course: &Course, kind: FindingKind, up_to: Option<Level>) ->
         .map(|finding| Evidence::at(finding.tick, finding.text.clone()))
         .collect();
     if found.len() > QUOTED {
-        let more = format!("and {} more", found.len() - QUOTED);
+        let more = Message::new("mark-and-more").with("count", found.len() - QUOTED);
         evidence.push(Evidence::at(found[QUOTED].tick, more));
     }
     let Some(up_to) = up_to else {
         return Verdict::new(false, evidence);
     };
     let sizes = found.iter().map(|finding| finding.size);
-    let (si, how) = if is_pressure(kind) {
-        (sizes.fold(f64::NEG_INFINITY, f64::max), "at the most")
+    let highest = kind.highest_counts();
+    let si = if highest {
+        sizes.fold(f64::NEG_INFINITY, f64::max)
     } else {
-        (sizes.sum(), "in all")
+        sizes.sum()
     };
     let sum = Quantity {
         si,
@@ -39,21 +42,21 @@ pub(super) fn judge(course: &Course, kind: FindingKind, up_to: Option<Level>) ->
     };
     let limit = up_to.quantity();
     let is_met = limit.dimension == sum.dimension && sum.si <= limit.si;
-    evidence.push(Evidence::at(
-        course.end,
-        format!(
-            "{} {how}, {} {}",
-            phrases::as_written(sum, up_to),
-            phrases::level(up_to),
-            if is_met { "let pass" } else { "is the limit" },
-        ),
-    ));
+    let (amount, limit) = (phrases::as_written(sum, up_to), phrases::level(up_to));
+    let told = match (highest, is_met) {
+        (true, true) => Message::new("mark-let-pass-highest")
+            .with("amount", amount)
+            .with("limit", limit),
+        (true, false) => Message::new("mark-limit-highest")
+            .with("amount", amount)
+            .with("limit", limit),
+        (false, true) => Message::new("mark-let-pass-sum")
+            .with("amount", amount)
+            .with("limit", limit),
+        (false, false) => Message::new("mark-limit-sum")
+            .with("amount", amount)
+            .with("limit", limit),
+    };
+    evidence.push(Evidence::at(course.end, told));
     Verdict::new(is_met, evidence)
-}
-
-const fn is_pressure(kind: FindingKind) -> bool {
-    matches!(
-        kind.dimension(),
-        Dimension::GaugePressure | Dimension::PressureDifference | Dimension::Vacuum
-    )
 }

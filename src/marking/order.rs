@@ -3,6 +3,7 @@
 use super::course::Course;
 use super::mark::{Evidence, Verdict};
 use super::phrases;
+use crate::text::Message;
 use crate::words::Milestone;
 
 pub(super) fn judge(course: &Course, first: Milestone, then: Milestone) -> Verdict {
@@ -17,7 +18,7 @@ pub(super) fn judge(course: &Course, first: Milestone, then: Milestone) -> Verdi
             ];
             if i >= j {
                 evidence.reverse();
-                evidence[1].text = format!("only then: {}", told(first));
+                evidence[1].text = Message::new("mark-only-then").with("what", told(first));
             }
             (i < j, evidence)
         }
@@ -25,21 +26,29 @@ pub(super) fn judge(course: &Course, first: Milestone, then: Milestone) -> Verdi
             false,
             vec![
                 Evidence::at(a.tick, told(first)),
-                Evidence::at(course.end, format!("never: {}", told(then))),
+                Evidence::at(
+                    course.end,
+                    Message::new("mark-never").with("what", told(then)),
+                ),
             ],
         ),
         (None, Some((_, b))) => (
             false,
             vec![
                 Evidence::at(b.tick, told(then)),
-                Evidence::at(course.end, format!("never: {}", told(first))),
+                Evidence::at(
+                    course.end,
+                    Message::new("mark-never").with("what", told(first)),
+                ),
             ],
         ),
         (None, None) => (
             false,
             vec![Evidence::at(
                 course.end,
-                format!("never: {}, nor {}", told(first), told(then)),
+                Message::new("mark-never-nor")
+                    .with("what", told(first))
+                    .with("other", told(then)),
             )],
         ),
     };

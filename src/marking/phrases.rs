@@ -2,9 +2,9 @@
 
 use super::course::Seen;
 use crate::job::TICKS_PER_SECOND;
-use crate::plant::Line;
+use crate::text::Message;
 use crate::units::{GaugePressure, Mass, Temperature};
-use crate::words::{Bound, Condition, GaugePlace, Hose, Level, Milestone, Quantity, Shown, Status};
+use crate::words::{Bound, Condition, GaugePlace, Level, Milestone, Quantity, Shown, Status};
 
 /// The clock of the job at a tick: `0:14:03`.
 pub fn clock(tick: u64) -> String {
@@ -27,20 +27,22 @@ pub fn span(ticks: u64) -> String {
 }
 
 /// A level; microns with their thousands marked off.
-pub fn level(level: Level) -> String {
+pub fn level(level: Level) -> Message {
     match level {
-        Level::Microns(microns) => format!("{} microns", thousands(microns)),
-        other => other.to_string(),
+        Level::Microns(microns) => {
+            Message::new("reading-microns").with("value", thousands(microns))
+        }
+        other => other.words(),
     }
 }
 
 /// A quantity in the trade's inch-pound unit.
-pub fn quantity(quantity: Quantity) -> String {
+pub fn quantity(quantity: Quantity) -> Message {
     level(quantity.inch_pound())
 }
 
 /// A quantity in the unit in which `like` is written, where that measures the same.
-pub fn as_written(quantity: Quantity, like: Level) -> String {
+pub fn as_written(quantity: Quantity, like: Level) -> Message {
     let unit = like.quantity();
     let si = quantity.si;
     let same = unit.dimension == quantity.dimension;
@@ -60,21 +62,17 @@ pub fn as_written(quantity: Quantity, like: Level) -> String {
 }
 
 /// What a face shows.
-pub fn shown(shown: Shown) -> String {
-    shown.level().map_or_else(|| shown.to_string(), level)
+pub fn shown(shown: Shown) -> Message {
+    shown.words(quantity)
 }
 
 /// A bound.
-pub fn bound(bound: Bound) -> String {
-    match bound {
-        Bound::Below(l) => format!("below {}", level(l)),
-        Bound::Above(l) => format!("above {}", level(l)),
-        Bound::Between(low, high) => format!("between {} and {}", level(low), level(high)),
-    }
+pub fn bound(bound: Bound) -> Message {
+    bound.words(level)
 }
 
 /// A whole number with a comma at each thousand: `1,240`.
-fn thousands(value: f64) -> String {
+pub fn thousands(value: f64) -> String {
     let digits = format!("{:.0}", value.abs());
     let mut text = String::new();
     for (i, digit) in digits.chars().enumerate() {
@@ -90,99 +88,100 @@ fn thousands(value: f64) -> String {
     text
 }
 
-const fn line(line: Line) -> &'static str {
-    match line {
-        Line::Liquid => "liquid",
-        Line::Suction => "suction",
-    }
-}
-
 /// A milestone as a thing done: `front-seated the liquid valve`.
-pub fn milestone(milestone: Milestone) -> String {
-    let words = match milestone {
-        Milestone::FrontSeated(l) => return format!("front-seated the {} valve", line(l)),
-        Milestone::Opened(l) => return format!("opened the {} valve", line(l)),
-        Milestone::Broke(joint) => return format!("opened the {}", joint.label()),
-        Milestone::MadeUp(joint) => return format!("made up the {}", joint.label()),
-        Milestone::RenewedFlare(joint) => return format!("renewed the {}", joint.label()),
-        Milestone::Sniffed(spot) => return format!("held the detector at the {}", spot.label()),
-        Milestone::Wetted(spot) => return format!("put bubbles on the {}", spot.label()),
-        Milestone::Purged(Hose::Low) => "purged the low hose",
-        Milestone::Purged(Hose::High) => "purged the high hose",
-        Milestone::Purged(Hose::Centre) => "purged the centre hose",
-        Milestone::BrokeAnyJoint => "opened a joint",
-        Milestone::DrierOut => "took the old drier out",
-        Milestone::DrierIn => "fitted the new drier",
-        Milestone::ChangedFilter => "changed the air filter",
-        Milestone::NitrogenOpened => "opened the nitrogen cylinder",
-        Milestone::PumpStarted => "started the vacuum pump",
-        Milestone::CoolingCalled => "called for cooling",
-        Milestone::LockedOut => "locked the disconnect out",
-        Milestone::VerifiedDead => "proved that nothing is live",
-        Milestone::CylinderOpened => "opened the refrigerant cylinder",
-        Milestone::Diagnosed => "wrote a diagnosis down",
-        Milestone::HandedBack => "handed the job back",
-    };
-    words.to_owned()
+pub fn milestone(milestone: Milestone) -> Message {
+    Message::new(match milestone {
+        Milestone::FrontSeated(line) => {
+            return Message::new("mark-front-seated").with("valve", line.valve_label().the());
+        }
+        Milestone::Opened(line) => {
+            return Message::new("mark-opened-valve").with("valve", line.valve_label().the());
+        }
+        Milestone::Broke(joint) => {
+            return Message::new("mark-broke").with("joint", joint.label().the());
+        }
+        Milestone::MadeUp(joint) => {
+            return Message::new("mark-made-up").with("joint", joint.label().the());
+        }
+        Milestone::RenewedFlare(joint) => {
+            return Message::new("mark-renewed-flare").with("joint", joint.label().the());
+        }
+        Milestone::Sniffed(spot) => {
+            return Message::new("mark-sniffed").with("spot", spot.label().the());
+        }
+        Milestone::Wetted(spot) => {
+            return Message::new("mark-wetted").with("spot", spot.label().the());
+        }
+        Milestone::Purged(hose) => {
+            return Message::new("mark-purged").with("hose", hose.label().the());
+        }
+        Milestone::BrokeAnyJoint => "mark-broke-any",
+        Milestone::DrierOut => "mark-drier-out",
+        Milestone::DrierIn => "mark-drier-in",
+        Milestone::ChangedFilter => "mark-changed-filter",
+        Milestone::NitrogenOpened => "mark-nitrogen-opened",
+        Milestone::PumpStarted => "mark-pump-started",
+        Milestone::CoolingCalled => "mark-cooling-called",
+        Milestone::LockedOut => "mark-locked-out",
+        Milestone::VerifiedDead => "mark-verified-dead",
+        Milestone::CylinderOpened => "mark-cylinder-opened",
+        Milestone::Ventilated => "mark-ventilated",
+        Milestone::Diagnosed => "mark-diagnosed",
+        Milestone::HandedBack => "mark-handed-back",
+    })
 }
 
 /// A status as it is when it is so, or when it is not.
-pub const fn status(status: Status, is_so: bool) -> &'static str {
+pub const fn status(status: Status, is_so: bool) -> Message {
     let (so, not_so) = match status {
-        Status::CompressorRuns => ("compressor running", "compressor not running"),
-        Status::Evacuating => ("pump evacuating", "pump not evacuating"),
-        Status::PumpShutOff => ("pump shut off", "pump not shut off"),
-        Status::GaugeAwayFromPump => (
-            "micron gauge away from the pump",
-            "micron gauge not away from the pump",
-        ),
-        Status::GaugeAtUnit => (
-            "micron gauge at the unit",
-            "micron gauge not at a port of the unit",
-        ),
-        Status::NitrogenShutOff => ("nitrogen shut off", "nitrogen not shut off"),
-        Status::RegulatorFitted => ("regulator fitted", "no regulator fitted"),
-        Status::BothHandValvesOpen => ("both hand valves open", "not both hand valves open"),
-        Status::ChargeIsolated => (
-            "both service valves front-seated",
-            "not both service valves front-seated",
-        ),
-        Status::LockedOut => ("disconnect locked out", "disconnect not locked out"),
+        Status::CompressorRuns => ("mark-compressor-runs", "mark-compressor-stands"),
+        Status::Evacuating => ("mark-evacuating", "mark-not-evacuating"),
+        Status::PumpShutOff => ("mark-pump-shut-off", "mark-pump-not-shut-off"),
+        Status::GaugeAwayFromPump => ("mark-gauge-away", "mark-gauge-not-away"),
+        Status::GaugeAtUnit => ("mark-gauge-at-unit", "mark-gauge-not-at-unit"),
+        Status::NitrogenShutOff => ("mark-nitrogen-shut-off", "mark-nitrogen-not-shut-off"),
+        Status::RegulatorFitted => ("mark-regulator-fitted", "mark-regulator-not-fitted"),
+        Status::BothHandValvesOpen => ("mark-hand-valves-open", "mark-hand-valves-not-open"),
+        Status::ChargeIsolated => ("mark-charge-isolated", "mark-charge-not-isolated"),
+        Status::LockedOut => ("mark-is-locked-out", "mark-is-not-locked-out"),
+        Status::Ventilated => ("mark-is-ventilated", "mark-is-not-ventilated"),
     };
-    if is_so { so } else { not_so }
+    Message::new(if is_so { so } else { not_so })
 }
 
 /// Where the micron gauge is.
-pub const fn gauge_place(place: GaugePlace) -> &'static str {
-    match place {
-        GaugePlace::Cart => "micron gauge on the cart",
-        GaugePlace::Pump => "micron gauge at the pump",
-        GaugePlace::Manifold => "micron gauge at the manifold",
-        GaugePlace::SuctionPort => "micron gauge at the suction port",
-        GaugePlace::LiquidPort => "micron gauge at the liquid port",
-    }
+pub const fn gauge_place(place: GaugePlace) -> Message {
+    Message::new(match place {
+        GaugePlace::Cart => "mark-gauge-on-cart",
+        GaugePlace::Pump => "mark-gauge-at-pump",
+        GaugePlace::Manifold => "mark-gauge-at-manifold",
+        GaugePlace::SuctionPort => "mark-gauge-at-suction-port",
+        GaugePlace::LiquidPort => "mark-gauge-at-liquid-port",
+    })
 }
 
 /// What was seen of a condition.
-pub fn seen(condition: &Condition, seen: &Seen) -> String {
+pub fn seen(condition: &Condition, seen: &Seen) -> Message {
     match *condition {
-        Condition::Shows(r, _) => format!("{r} {}", shown(seen.shown(r))),
-        Condition::Is(s) | Condition::IsNot(s) => status(s, seen.is(s)).to_owned(),
-        Condition::GaugeAt(_) => gauge_place(seen.gauge()).to_owned(),
+        Condition::Shows(r, _) => Message::new("mark-seen")
+            .with("reading", r.label())
+            .with("shown", shown(seen.shown(r))),
+        Condition::Is(s) | Condition::IsNot(s) => status(s, seen.is(s)),
+        Condition::GaugeAt(_) => gauge_place(seen.gauge()),
     }
 }
 
 /// What was seen of a condition that did not hold, and what was asked.
-pub fn failed(condition: &Condition, at: &Seen) -> String {
+pub fn failed(condition: &Condition, at: &Seen) -> Message {
     let found = seen(condition, at);
-    match *condition {
-        Condition::Shows(_, b) => format!("{found}, not {}", bound(b)),
-        Condition::Is(_) | Condition::IsNot(_) => found,
-        Condition::GaugeAt(place) => {
-            let asked = gauge_place(place).trim_start_matches("micron gauge ");
-            format!("{found}, not {asked}")
-        }
-    }
+    let asked = match *condition {
+        Condition::Shows(_, b) => bound(b),
+        Condition::Is(_) | Condition::IsNot(_) => return found,
+        Condition::GaugeAt(place) => place.label(),
+    };
+    Message::new("mark-seen-not")
+        .with("seen", found)
+        .with("asked", asked)
 }
 
 #[cfg(test)]
@@ -197,8 +196,11 @@ mod tests {
         assert_eq!(span(6000), "10 min");
         assert_eq!(span(37200), "1 h 2 min");
         assert_eq!(span(405), "40 s");
-        assert_eq!(level(Level::Microns(1240.0)), "1,240 microns");
-        assert_eq!(level(Level::Microns(500.0)), "500 microns");
-        assert_eq!(level(Level::Microns(1_234_567.0)), "1,234,567 microns");
+        assert_eq!(level(Level::Microns(1240.0)).to_string(), "1,240 microns");
+        assert_eq!(level(Level::Microns(500.0)).to_string(), "500 microns");
+        assert_eq!(
+            level(Level::Microns(1_234_567.0)).to_string(),
+            "1,234,567 microns"
+        );
     }
 }

@@ -7,7 +7,7 @@ use crate::plant::Spot;
 use crate::words::{Action, Reading, SheetField, Status};
 
 /// Every status that a criterion can name.
-const STATUSES: [Status; 10] = [
+const STATUSES: [Status; 11] = [
     Status::CompressorRuns,
     Status::Evacuating,
     Status::PumpShutOff,
@@ -18,6 +18,7 @@ const STATUSES: [Status; 10] = [
     Status::BothHandValvesOpen,
     Status::ChargeIsolated,
     Status::LockedOut,
+    Status::Ventilated,
 ];
 
 /// Keeps the course of a replay that it watches.
@@ -28,8 +29,14 @@ pub struct CourseRecorder {
 
 impl CourseRecorder {
     /// The course, with what the job ended with.
-    pub fn finish(self, job: &Job) -> Course {
-        let mut course = self.course;
+    pub fn finish(mut self, job: &Job) -> Course {
+        self.so_far(job);
+        self.course
+    }
+
+    /// The course up to now, as if the job ended here.
+    pub fn so_far(&mut self, job: &Job) -> &Course {
+        let course = &mut self.course;
         let sheet = job.sheet();
         course.findings = job.findings().to_vec();
         course.entries = SheetField::ALL

@@ -4,18 +4,21 @@ use super::conditions::tolerance;
 use super::course::Course;
 use super::mark::{Evidence, Verdict};
 use super::phrases;
+use crate::text::Message;
 use crate::words::{Level, Quantity, SheetField};
 
 pub(super) fn judge(course: &Course, field: SheetField, within: Level) -> Verdict {
     let name = field.label();
     let Some(entry) = course.entries.get(&field) else {
-        let text = format!("{name}: left blank");
+        let text = Message::new("mark-sheet-blank").with("field", name);
         return Verdict::new(false, vec![Evidence::at(course.end, text)]);
     };
     let written = entry.value.quantity();
     let wrote = phrases::level(entry.value);
     let Some(given) = entry.instruments else {
-        let text = format!("{name}: wrote {wrote}, but the instruments gave nothing for it");
+        let text = Message::new("mark-sheet-no-reading")
+            .with("field", name)
+            .with("wrote", wrote);
         return Verdict::new(false, vec![Evidence::at(entry.tick, text)]);
     };
     let most = tolerance(within, field.dimension());
@@ -28,13 +31,17 @@ pub(super) fn judge(course: &Course, field: SheetField, within: Level) -> Verdic
             si: off,
             dimension: within.quantity().dimension,
         };
-        format!(
-            "{name}: wrote {wrote}, the instruments gave {instruments}: off by {}, {} allowed",
-            phrases::as_written(by, within),
-            phrases::level(within)
-        )
+        Message::new("mark-sheet-off-by")
+            .with("field", name)
+            .with("wrote", wrote)
+            .with("given", instruments)
+            .with("off", phrases::as_written(by, within))
+            .with("within", phrases::level(within))
     } else {
-        format!("{name}: wrote {wrote}, the instruments gave {instruments}")
+        Message::new("mark-sheet-other-kind")
+            .with("field", name)
+            .with("wrote", wrote)
+            .with("given", instruments)
     };
     Verdict::new(is_met, vec![Evidence::at(entry.tick, text)])
 }

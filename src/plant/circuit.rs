@@ -1,4 +1,5 @@
-//! The refrigerant circuit: seven nodes, eight elements, and the parts at work in them.
+//! The refrigerant circuit: seven nodes, with a receiver eight, what joins them, and the parts at
+//! work in them.
 
 use super::compressor::Compressor;
 use super::condenser::{self, Condenser, Condensing};
@@ -6,12 +7,12 @@ use super::evaporator::{self, Evaporating, Evaporator};
 use super::metering::{CoilEnd, Metering};
 use super::network::gas::MOLAR_MASS;
 use super::network::{
-    Compressed, Direction, Draw, Draws, Drive, ElementId, End, Fill, Law, Machinery, Network,
-    NodeId, NodeSpec, Path, Phase, Restriction, Throttled,
+    Compressed, Direction, Draw, Drive, ElementId, End, Law, Machinery, Network, NodeId, Path,
+    Phase, Restriction, Throttled,
 };
-use super::rest::{rested, shapes};
+use super::rest::lay_out;
 use super::unit::Unit;
-use super::{Operating, carried_water, desiccant, oil};
+use super::{Operating, carried_water, desiccant, drain, oil};
 use crate::fluid::water;
 use crate::units::Mass;
 
@@ -35,10 +36,12 @@ pub enum Place {
     Evaporator,
     /// From the indoor coil to the suction service valve.
     SuctionLine,
+    /// The liquid receiver; in a unit without one the outdoor coil stands for it.
+    Receiver,
 }
 
 impl Place {
-    /// All of them, with the flow.
+    /// Those of every unit, with the flow; see [`Plant::places`].
     pub const ALL: [Self; 7] = [
         Self::Shell,
         Self::Discharge,
@@ -99,8 +102,11 @@ const CHECK_AREA: f64 = 1e-4;
 #[derive(Debug, Clone)]
 pub struct Plant {
     pub(super) network: Network,
-    nodes: [NodeId; 7],
+    /// In the order of [`Place`].
+    nodes: [NodeId; 8],
     links: [ElementId; 7],
+    /// What leaves the outdoor coil: the liquid valve, or the pipe to the receiver.
+    coil_outlet: ElementId,
     pub(super) valve_leak: ElementId,
     areas: [f64; 7],
     openings: [f64; 7],
@@ -149,32 +155,7 @@ impl Plant {
         let fluid = unit.refrigerant.get();
         let t = conditions.outdoor.t.clamp(220.0, fluid.hottest() - 5.0);
         let mut network = Network::new(fluid, t);
-        let shapes = shapes(unit);
-        let (masses, dissolved) = rested(unit, &shapes, charge.kilograms(), t);
-        let nodes = std::array::from_fn(|i| {
-            let [volume, wall, to_ambient] = shapes[i];
-            let fill = Fill::Refrigerant {
-                mass: masses[i],
-                temperature: t,
-            };
-            let oil = if i == 0 {
-                unit.compressor.oil.kilograms()
-            } else {
-                0.0
-            };
-            let dissolved = if i == 0 { dissolved.max(0.0) } else { 0.0 };
-            let spec = NodeSpec {
-                volume,
-                wall,
-                to_ambient,
-                fill,
-            };
-            network.add_node_with_oil(spec, oil, dissolved)
-        });
-        network.set_draws(nodes[0], Draws::Sump);
-        network.set_draws(nodes[3], Draws::Settled);
-        network.set_draws(nodes[4], Draws::Settled);
-        network.set_draws(nodes[6], Draws::Settled);
+        let nodes = lay_out(&mut network, unit, charge.kilograms(), t);
         let areas = [
             0.0,
             CHECK_AREA,
@@ -185,18 +166,29 @@ impl Plant {
             unit.suction_line.valve.square_metres(),
         ];
         let links = std::array::from_fn(|i| {
+            let from = if i == Link::LiquidValve as usize {
+                7
+            } else {
+                i
+            };
             network.add_element(
-                End::Node(nodes[i]),
+                End::Node(nodes[from]),
                 End::Node(nodes[(i + 1) % 7]),
                 Law::Shut,
             )
         });
         let valve_leak = network.add_element(End::Node(nodes[1]), End::Node(nodes[0]), Law::Shut);
+        let drain = unit.receiver.as_ref().map(|receiver| {
+            let pipe = Restriction::opening(receiver.inlet.square_metres());
+            let law = Law::Path(Path::through(&[pipe]));
+            network.add_element(End::Node(nodes[2]), End::Node(nodes[7]), law)
+        });
         let liquid = fluid.at(t);
         let mut plant = Self {
             network,
             nodes,
             links,
+            coil_outlet: drain.unwrap_or(links[Link::LiquidValve as usize]),
             valve_leak,
             areas,
             openings: [1.0; 7],
@@ -316,6 +308,11 @@ impl Plant {
         self.warm();
         self.network.advance(dt, &self.drive, &self.machines);
         oil::exchange(&mut self.network, self.nodes[0], self.oil_lag, dt);
+        if self.has_receiver() {
+            let pair = [Place::Condenser, Place::Receiver].map(|place| self.node(place));
+            let carried = self.passed(Link::DischargeCheck) / self.evaporator.rated_flow;
+            drain::exchange(&mut self.network, pair, carried, dt);
+        }
         self.carry_water(dt);
         if self.desiccant_in {
             let capacity = self.drier_capacity;
@@ -355,9 +352,10 @@ impl Plant {
     /// The outdoor coil's part of the drive.
     fn condense(&mut self, conditions: &Conditions) -> Condensing {
         let [_, discharge, coil, ..] = self.nodes;
+        let outlet = self.coil_outlet;
         let passing = condenser::Passing {
             inflow: self.passed(Link::DischargeCheck).max(0.0),
-            outflow: self.passed(Link::LiquidValve).max(0.0),
+            outflow: self.network.flux(outlet).mass.max(0.0),
             air: conditions.outdoor.t,
             speed: conditions.condenser_fan.clamp(0.0, 1.5),
         };
@@ -370,7 +368,7 @@ impl Plant {
         drive.heat_per_pressure[2] = done.heat_per_pressure;
         drive.outlets[2] = done.outlet;
         drive.on_entering[Link::DischargeCheck as usize] = done.on_entering;
-        drive.on_leaving[Link::LiquidValve as usize] = done.on_leaving;
+        drive.on_leaving[outlet.index()] = done.on_leaving;
         done
     }
 

@@ -1,5 +1,6 @@
 //! Thermostat, disconnect, contactor, pressure switches and the compressor's motor.
 
+use crate::text::Message;
 use crate::units::{Current, GaugePressure, Voltage};
 use serde::{Deserialize, Serialize};
 
@@ -117,13 +118,13 @@ impl Electrics {
     }
 
     /// Which safety is open, in the technician's words.
-    pub const fn open_safety(&self) -> Option<&'static str> {
+    pub const fn open_safety(&self) -> Option<Message> {
         if self.high_open {
-            Some("high-pressure switch")
+            Some(Message::new("name-high-pressure-switch"))
         } else if self.low_open {
-            Some("low-pressure switch")
+            Some(Message::new("name-low-pressure-switch"))
         } else if self.overload_open {
-            Some("overload")
+            Some(Message::new("name-overload"))
         } else {
             None
         }

@@ -94,7 +94,8 @@ pub(super) struct Evaporating {
 pub(super) struct Evaporator {
     fins: f64,
     refrigerant_side: f64,
-    rated_flow: f64,
+    /// The flow for which it is made, kg/s.
+    pub rated_flow: f64,
     air_units: f64,
     superheating: f64,
     air: f64,

@@ -1,6 +1,6 @@
 //! The unit's service valves, ports and joints, as they stand.
 
-use super::{Drier, FlareSize, Joint, JointState, Line, ServiceValve, ValveKind};
+use super::{Drier, FlareSize, Joint, JointState, Line, Place, ServiceValve, Spot, ValveKind};
 use serde::{Deserialize, Serialize};
 
 /// Which valves and flares a unit has.
@@ -71,6 +71,30 @@ impl Fittings {
     /// A joint, to work on.
     pub const fn joint_mut(&mut self, joint: Joint) -> &mut JointState {
         &mut self.joints[joint as usize]
+    }
+
+    /// The place of the circuit that a spot opens to.
+    ///
+    /// Port and packing of a three-position valve lie beyond its front seat: those of the suction
+    /// valve on the compressor, those of the liquid valve on its line. A two-position valve has
+    /// both on the line set's side.
+    pub fn place_of(&self, spot: Spot) -> Place {
+        match spot {
+            Spot::OutdoorCoil => Place::Condenser,
+            Spot::IndoorCoil => Place::Evaporator,
+            Spot::Stem(Line::Liquid)
+            | Spot::Port(Line::Liquid)
+            | Spot::Joint(Joint::LiquidValve | Joint::DrierInlet) => Place::LiquidLine,
+            Spot::Joint(Joint::DrierOutlet | Joint::IndoorLiquid) => Place::AfterDrier,
+            Spot::Stem(Line::Suction) | Spot::Port(Line::Suction)
+                if !self.valve(Line::Suction).has_core() =>
+            {
+                Place::Shell
+            }
+            Spot::Stem(Line::Suction)
+            | Spot::Port(Line::Suction)
+            | Spot::Joint(Joint::IndoorSuction | Joint::SuctionValve) => Place::SuctionLine,
+        }
     }
 
     /// Every number of the state, for digests.

@@ -1,5 +1,6 @@
 //! Flare joints: torque decides whether one seals, weeps or is cracked.
 
+use crate::text::Message;
 use crate::units::Torque;
 use serde::{Deserialize, Serialize};
 
@@ -32,14 +33,14 @@ impl Joint {
     ];
 
     /// What a technician calls it.
-    pub const fn label(self) -> &'static str {
+    pub const fn label(self) -> Message {
         match self {
-            Self::LiquidValve => "flare at the liquid valve",
-            Self::DrierInlet => "flare at the drier inlet",
-            Self::DrierOutlet => "flare at the drier outlet",
-            Self::IndoorLiquid => "liquid flare at the indoor coil",
-            Self::IndoorSuction => "suction flare at the indoor coil",
-            Self::SuctionValve => "flare at the suction valve",
+            Self::LiquidValve => Message::new("name-flare-liquid-valve"),
+            Self::DrierInlet => Message::new("name-flare-drier-inlet"),
+            Self::DrierOutlet => Message::new("name-flare-drier-outlet"),
+            Self::IndoorLiquid => Message::new("name-flare-indoor-liquid"),
+            Self::IndoorSuction => Message::new("name-flare-indoor-suction"),
+            Self::SuctionValve => Message::new("name-flare-suction-valve"),
         }
     }
 

@@ -1,6 +1,6 @@
 //! Looking inside a circuit: pressures, temperatures and what is in the unit without the kit.
 
-use super::{Place, Plant};
+use super::{Place, Plant, receiver};
 use crate::fluid::gas::MOLAR_MASS;
 use crate::fluid::refrigerant::Refrigerant;
 
@@ -18,6 +18,23 @@ pub struct Contents {
 }
 
 impl Plant {
+    /// The places of this unit, with the flow; a receiver last.
+    pub fn places(&self) -> impl Iterator<Item = Place> {
+        let receiver = self.has_receiver().then_some(Place::Receiver);
+        Place::ALL.into_iter().chain(receiver)
+    }
+
+    /// Whether there is a receiver.
+    pub fn has_receiver(&self) -> bool {
+        self.node(Place::Receiver) != self.node(Place::Condenser)
+    }
+
+    /// The share of the receiver that liquid fills, if there is one.
+    pub fn receiver_level(&self) -> Option<f64> {
+        let node = self.network().node(self.node(Place::Receiver));
+        self.has_receiver().then(|| receiver::level(node))
+    }
+
     /// The absolute pressure at a place, Pa.
     pub fn pressure(&self, place: Place) -> f64 {
         self.network().node(self.node(place)).pressure
@@ -36,7 +53,7 @@ impl Plant {
     /// What is in the unit, without hoses and cylinders.
     pub fn inside(&self) -> Contents {
         let mut all = Contents::default();
-        for place in Place::ALL {
+        for place in self.places() {
             let node = self.network().node(self.node(place));
             all.refrigerant += node.refrigerant + node.dissolved;
             all.nitrogen += node.gas[0] * MOLAR_MASS[0];

@@ -1,6 +1,8 @@
 //! The nameplate: what the maker says of the whole unit.
 
-use crate::units::{GaugePressure, Length, Mass, MassFlow, Power, TemperatureDifference};
+use crate::units::{
+    GaugePressure, Length, Mass, MassFlow, Power, Temperature, TemperatureDifference,
+};
 use serde::{Deserialize, Serialize};
 
 /// What the right charge shows when the unit runs at rest.
@@ -10,6 +12,29 @@ pub enum Target {
     SuperheatByChart,
     /// This subcooling at the liquid valve: an expansion valve.
     Subcooling(TemperatureDifference),
+    /// This superheat at the suction valve: an expansion valve behind a receiver. Its charge shows
+    /// neither as superheat nor as subcooling and is weighed in.
+    Superheat(TemperatureDifference),
+}
+
+/// The air of the room in which a unit is rated.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct RatedRoom {
+    /// Dry bulb.
+    pub dry_bulb: Temperature,
+    /// Wet bulb.
+    pub wet_bulb: Temperature,
+}
+
+impl Default for RatedRoom {
+    /// 80 °F dry, 67 °F wet: comfort cooling. Source: AHRI 210/240.
+    fn default() -> Self {
+        Self {
+            dry_bulb: Temperature::from_fahrenheit(80.0),
+            wet_bulb: Temperature::from_fahrenheit(67.0),
+        }
+    }
 }
 
 /// What the nameplate says.
@@ -30,6 +55,9 @@ pub struct Nameplate {
     pub capacity: Power,
     /// Refrigerant through the compressor at the rating point.
     pub rated_flow: MassFlow,
+    /// The room in which it is rated; that of comfort cooling where the file does not say.
+    #[serde(default)]
+    pub room: RatedRoom,
     /// What the right charge shows.
     pub target: Target,
 }

@@ -2,7 +2,7 @@
 //! area the fittings decide.
 
 use super::network::{BoundaryId, ElementId, End, Law, Path, Restriction};
-use super::{Fittings, Joint, Line, Link, Place, Plant, Spot};
+use super::{Fittings, Joint, Line, Link, Plant, Spot};
 
 /// The openings to the air, one for each spot.
 #[derive(Debug, Clone)]
@@ -12,26 +12,11 @@ pub struct Outlets {
     last: Option<(Fittings, [bool; 2])>,
 }
 
-/// The place of the circuit that a spot opens to.
-pub const fn place_of(spot: Spot) -> Place {
-    match spot {
-        Spot::OutdoorCoil => Place::Condenser,
-        Spot::IndoorCoil => Place::Evaporator,
-        Spot::Stem(Line::Liquid)
-        | Spot::Port(Line::Liquid)
-        | Spot::Joint(Joint::LiquidValve | Joint::DrierInlet) => Place::LiquidLine,
-        Spot::Joint(Joint::DrierOutlet | Joint::IndoorLiquid) => Place::AfterDrier,
-        Spot::Stem(Line::Suction)
-        | Spot::Port(Line::Suction)
-        | Spot::Joint(Joint::IndoorSuction | Joint::SuctionValve) => Place::SuctionLine,
-    }
-}
-
 impl Outlets {
     /// One opening for each spot, all shut.
-    pub fn lay_out(plant: &mut Plant, air: BoundaryId) -> Self {
+    pub fn lay_out(plant: &mut Plant, fittings: &Fittings, air: BoundaryId) -> Self {
         let elements = Spot::ALL.map(|spot| {
-            let node = plant.node(place_of(spot));
+            let node = plant.node(fittings.place_of(spot));
             plant
                 .network_mut()
                 .add_element(End::Node(node), End::Boundary(air), Law::Shut)
@@ -66,7 +51,7 @@ impl Outlets {
                 Spot::Port(line) => port_law(fittings, line, covered(line)),
                 Spot::Stem(line) => {
                     let valve = fittings.valve(line);
-                    hole(if valve.cap_on {
+                    hole(if valve.cap_on || !valve.port_is_open() {
                         0.0
                     } else {
                         valve.packing_leak
@@ -138,9 +123,10 @@ fn joint_law(fittings: &Fittings, joint: Joint) -> Law {
 fn port_law(fittings: &Fittings, line: Line, covered: bool) -> Law {
     let valve = fittings.valve(line);
     let port = &valve.port;
-    if covered || port.cap_on || !valve.port_is_open() {
+    if covered || port.cap_on {
         Law::Shut
-    } else if port.core_in {
+    } else if port.core_in || !valve.port_is_open() {
+        // What leaks past a core leaks past the back seat of a valve that has none.
         hole(port.core_leak)
     } else if port.tool_on && !port.tool_open {
         Law::Shut

@@ -1,5 +1,6 @@
 //! Service valves with their stems, caps and access ports.
 
+use crate::text::Message;
 use crate::units::Fraction;
 use serde::{Deserialize, Serialize};
 
@@ -15,6 +16,22 @@ pub enum Line {
 impl Line {
     /// Both, as their valves stand side by side.
     pub const ALL: [Self; 2] = [Self::Liquid, Self::Suction];
+
+    /// What a technician calls its service valve, in short.
+    pub const fn valve_label(self) -> Message {
+        match self {
+            Self::Liquid => Message::new("name-valve-liquid-short"),
+            Self::Suction => Message::new("name-valve-suction-short"),
+        }
+    }
+
+    /// What a technician calls its access port, in short.
+    pub const fn port_label(self) -> Message {
+        match self {
+            Self::Liquid => Message::new("name-port-liquid-short"),
+            Self::Suction => Message::new("name-port-suction-short"),
+        }
+    }
 }
 
 /// How a service valve closes its port.
@@ -22,9 +39,18 @@ impl Line {
 pub enum ValveKind {
     /// The port has a core and is open to the line set whatever the stem does.
     TwoPosition,
-    /// The port has no core: back-seating the stem closes it.
+    /// The port has no core: the stem closes it (common practice, no source).
+    ///
+    /// - back-seated: the line is open, port and packing are shut off;
+    /// - between: line and port are open to one another;
+    /// - front-seated: the line is shut. The port of a suction valve is then open to the
+    ///   compressor alone, that of a liquid valve (the king valve of a receiver) to the liquid
+    ///   line alone, through which liquid is charged so.
     ThreePosition,
 }
+
+/// A stem this far out sits on its back seat. Chosen: within a tenth of a turn of five.
+const BACK_SEAT: f64 = 0.98;
 
 /// One service valve as it stands.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -63,7 +89,8 @@ pub struct PortState {
 }
 
 impl ServiceValve {
-    /// Back-seated, capped, tight: as a good technician leaves it.
+    /// Back-seated, capped, tight: as a good technician leaves it. A port that the stem closes has
+    /// no core.
     pub const fn in_service(kind: ValveKind) -> Self {
         Self {
             kind,
@@ -73,7 +100,7 @@ impl ServiceValve {
             packing_leak: 0.0,
             port: PortState {
                 cap_on: true,
-                core_in: true,
+                core_in: matches!(kind, ValveKind::TwoPosition),
                 tool_on: false,
                 tool_open: true,
                 core_leak: 0.0,
@@ -92,11 +119,37 @@ impl ServiceValve {
         }
     }
 
-    /// Whether the port sees the line.
+    /// Whether the stem leaves the port, and the packing, open to the circuit.
     pub fn port_is_open(&self) -> bool {
         match self.kind {
             ValveKind::TwoPosition => true,
-            ValveKind::ThreePosition => self.open.get() < 0.98,
+            ValveKind::ThreePosition => self.open.get() < BACK_SEAT,
         }
+    }
+
+    /// Whether the port takes a core.
+    pub const fn has_core(&self) -> bool {
+        matches!(self.kind, ValveKind::TwoPosition)
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// Common practice, no source: the positions of a service valve without a core.
+    #[test]
+    fn the_stem_of_a_three_position_valve_opens_line_port_or_both() {
+        let mut valve = ServiceValve::in_service(ValveKind::ThreePosition);
+        assert!(!valve.has_core() && !valve.port.core_in);
+        for (stem, line, port) in [(1.0, true, false), (0.5, true, true), (0.0, false, true)] {
+            valve.open = Fraction::clamped(stem);
+            assert_eq!(valve.opening() > 0.0, line, "line at {stem}");
+            assert_eq!(valve.port_is_open(), port, "port at {stem}");
+        }
+        // Half a turn off the back seat: the gauge reads, the line is as open as ever.
+        valve.open = Fraction::clamped(0.95);
+        assert!(valve.port_is_open());
+        assert!((valve.opening() - 1.0).abs() < 1e-12);
     }
 }

@@ -1,6 +1,7 @@
 //! Where refrigerant can get out.
 
 use super::{Joint, Line};
+use crate::text::Message;
 use serde::{Deserialize, Serialize};
 
 /// A place where refrigerant can get out, and where one can sniff or wet.
@@ -47,16 +48,24 @@ impl Spot {
             .expect("every spot is in the list")
     }
 
+    /// Whether it is at the indoor unit; all others are at the outdoor unit.
+    pub const fn is_indoors(self) -> bool {
+        matches!(
+            self,
+            Self::IndoorCoil | Self::Joint(Joint::IndoorLiquid | Joint::IndoorSuction)
+        )
+    }
+
     /// What a technician calls it.
-    pub const fn label(self) -> &'static str {
+    pub const fn label(self) -> Message {
         match self {
             Self::Joint(joint) => joint.label(),
-            Self::Port(Line::Liquid) => "liquid access port",
-            Self::Port(Line::Suction) => "suction access port",
-            Self::Stem(Line::Liquid) => "liquid valve stem",
-            Self::Stem(Line::Suction) => "suction valve stem",
-            Self::IndoorCoil => "indoor coil",
-            Self::OutdoorCoil => "outdoor coil",
+            Self::Port(Line::Liquid) => Message::new("name-port-liquid"),
+            Self::Port(Line::Suction) => Message::new("name-port-suction"),
+            Self::Stem(Line::Liquid) => Message::new("name-stem-liquid"),
+            Self::Stem(Line::Suction) => Message::new("name-stem-suction"),
+            Self::IndoorCoil => Message::new("name-indoor-coil"),
+            Self::OutdoorCoil => Message::new("name-outdoor-coil"),
         }
     }
 }

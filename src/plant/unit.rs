@@ -6,6 +6,7 @@ use super::desiccant::DrierData;
 use super::evaporator::EvaporatorData;
 use super::lines::LineData;
 use super::metering::MeteringData;
+use super::receiver::ReceiverData;
 use super::{ElectricsData, Nameplate, ServiceData};
 use crate::fluid::refrigerant::Refrigerant;
 use crate::units::{Area, Length};
@@ -91,6 +92,9 @@ pub struct Unit {
     pub compressor: CompressorData,
     /// Outdoor coil.
     pub condenser: CondenserData,
+    /// Liquid receiver between the outdoor coil and the liquid valve, if there is one.
+    #[serde(default)]
+    pub receiver: Option<ReceiverData>,
     /// Liquid line; its volume lies half before and half after the drier.
     pub liquid_line: LineData,
     /// Filter drier.

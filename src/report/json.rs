@@ -112,7 +112,7 @@ impl From<&Evidence> for EvidenceRow {
     fn from(evidence: &Evidence) -> Self {
         Self {
             at_s: seconds(evidence.at),
-            text: evidence.text.clone(),
+            text: evidence.text.to_string(),
         }
     }
 }
@@ -122,7 +122,7 @@ impl From<&Finding> for FindingRow {
         Self {
             at_s: seconds(finding.tick),
             kind: finding.kind,
-            text: finding.text.clone(),
+            text: finding.text.to_string(),
             size: finding.size,
             unit: unit(finding.kind),
         }

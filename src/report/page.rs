@@ -26,6 +26,8 @@ pub struct Page {
     pub mode: Option<Mode>,
     /// The file and the line of the attempt from which it went on, if it is a second try.
     pub went_on_from: Option<String>,
+    /// How often it was taken up again after it had been cut or put aside.
+    pub taken_up: usize,
     /// How long the job took, ticks.
     pub duration: u64,
     /// Whether the recording was proved unchanged and replayed to the same bits.
@@ -48,13 +50,18 @@ impl Page {
         }
     }
 
-    /// Practice or assessed, and whether it is a second try.
+    /// Practice or assessed, whether it is a second try, and whether it was interrupted.
     fn mode_text(&self) -> String {
-        let mode = self.mode.map_or("not known", Mode::word);
-        match &self.went_on_from {
-            Some(other) => format!("{mode}; went on from {other}"),
-            None => mode.to_owned(),
+        let mut parts = vec![self.mode.map_or("not known", Mode::word).to_owned()];
+        if let Some(other) = &self.went_on_from {
+            parts.push(format!("went on from {other}"));
         }
+        match self.taken_up {
+            0 => {}
+            1 => parts.push("interrupted, and taken up again once".to_owned()),
+            n => parts.push(format!("interrupted, and taken up again {n} times")),
+        }
+        parts.join("; ")
     }
 
     fn head(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
@@ -92,7 +99,7 @@ impl Page {
         }
         for finding in &self.report.findings {
             let head = format!("  {:>8}  ", phrases::clock(finding.tick));
-            f.write_str(&wrapped(&head, &finding.text))?;
+            f.write_str(&wrapped(&head, &finding.text.to_string()))?;
         }
         Ok(())
     }
@@ -142,7 +149,7 @@ fn mark_text(mark: &Mark) -> String {
     let mut text = wrapped(&head, &format!("{}{critical}", mark.criterion));
     for evidence in &mark.evidence {
         let head = format!("           {:>8}  ", phrases::clock(evidence.at));
-        text.push_str(&wrapped(&head, &evidence.text));
+        text.push_str(&wrapped(&head, &evidence.text.to_string()));
     }
     if let Some(own) = &mark.assessor {
         let said = format!("{}: {} of {}", own.assessor, own.points, mark.of);

@@ -9,7 +9,7 @@ use std::fmt::Write;
 use std::path::Path;
 
 /// The scenarios that come with the program, in the order of the list: name and text.
-const SHIPPED: [(&str, &str); 4] = [
+const SHIPPED: [(&str, &str); 6] = [
     (
         "clogged_drier",
         include_str!("../../scenarios/clogged_drier.ron"),
@@ -25,6 +25,14 @@ const SHIPPED: [(&str, &str); 4] = [
     (
         "undercharge",
         include_str!("../../scenarios/undercharge.ron"),
+    ),
+    (
+        "flammable_leak",
+        include_str!("../../scenarios/flammable_leak.ron"),
+    ),
+    (
+        "cold_room_drier",
+        include_str!("../../scenarios/cold_room_drier.ron"),
     ),
 ];
 

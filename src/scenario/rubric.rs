@@ -28,7 +28,7 @@ pub struct Criterion {
 #[serde(deny_unknown_fields)]
 pub enum Rule {
     /// An event must not happen, or come to no more than a limit over the whole job: amounts are
-    /// added up, of pressures the highest counts.
+    /// added up, of pressures and shares of a limit the highest counts.
     Never {
         /// The kind of finding.
         finding: FindingKind,

@@ -1,20 +1,56 @@
 //! A unit alone: sound, with its nominal charge, in standard weather.
 
-use super::{Cart, Customer, Diagnostic, Document, Scenario, ScenarioFile, Site, load};
+use super::{
+    Cart, Costs, Customer, Diagnostic, Document, Scenario, ScenarioFile, Site, Space, load,
+};
 use crate::plant::Unit;
 use crate::units::{Fraction, Temperature};
 use std::path::Path;
 
+/// The outdoor air at which units are rated, by the letter of the test.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum RatingPoint {
+    /// 95 °F.
+    A,
+    /// 82 °F.
+    B,
+}
+
+impl RatingPoint {
+    /// Both.
+    pub const ALL: [Self; 2] = [Self::A, Self::B];
+
+    /// Its letter.
+    pub const fn letter(self) -> &'static str {
+        match self {
+            Self::A => "A",
+            Self::B => "B",
+        }
+    }
+
+    /// The outdoor air. Source: AHRI 210/240; the A test of walk-in coolers in AHRI 1250 has the
+    /// same air (from memory), their B test is colder.
+    pub const fn outdoor(self) -> Temperature {
+        Temperature::from_fahrenheit(match self {
+            Self::A => 95.0,
+            Self::B => 82.0,
+        })
+    }
+}
+
 impl Scenario {
-    /// A sound unit at the rating point A, 95 °F outdoors and 80/67 °F indoors, on the line set
-    /// that its nameplate covers, with nothing asked. Source: AHRI 210/240.
+    /// A sound unit at the rating point A in the room in which it is rated, on the line set that
+    /// its nameplate covers, with nothing asked.
     pub fn of_unit(name: &str, unit: Unit) -> Self {
+        let room = unit.nameplate.room;
         let site = Site {
-            outdoor: Temperature::from_fahrenheit(95.0),
+            outdoor: RatingPoint::A.outdoor(),
             outdoor_humidity: Fraction::clamped(0.4),
-            indoor: Temperature::from_fahrenheit(80.0),
-            indoor_wet_bulb: Temperature::from_fahrenheit(67.0),
+            indoor: room.dry_bulb,
+            indoor_wet_bulb: room.wet_bulb,
             line_set: unit.nameplate.covers,
+            outdoor_space: Space::OpenAir,
+            indoor_space: Space::OpenAir,
         };
         let customer = Customer {
             name: String::new(),
@@ -32,6 +68,7 @@ impl Scenario {
             customer,
             faults: Vec::new(),
             cart: Cart::default(),
+            costs: Costs::default(),
             hints: Vec::new(),
             pass: Fraction::ONE,
             rubric: Vec::new(),

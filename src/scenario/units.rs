@@ -3,7 +3,7 @@
 use crate::plant::Unit;
 
 /// Each unit's name and the text of its file.
-const SHIPPED: [(&str, &str); 6] = [
+const SHIPPED: [(&str, &str); 7] = [
     (
         "r22_3ton_orifice",
         include_str!("../../assets/units/r22_3ton_orifice.ron"),
@@ -28,6 +28,10 @@ const SHIPPED: [(&str, &str); 6] = [
         "r407c_5ton_txv",
         include_str!("../../assets/units/r407c_5ton_txv.ron"),
     ),
+    (
+        "r134a_receiver_txv",
+        include_str!("../../assets/units/r134a_receiver_txv.ron"),
+    ),
 ];
 
 /// The text of a unit's file.
@@ -42,6 +46,6 @@ pub(super) fn unit_named(name: &str) -> Option<Unit> {
 }
 
 /// The names of the units that come with the program.
-pub(super) fn unit_names() -> Vec<&'static str> {
+pub fn unit_names() -> Vec<&'static str> {
     SHIPPED.iter().map(|(name, _)| *name).collect()
 }

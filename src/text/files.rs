@@ -17,7 +17,11 @@ macro_rules! files {
     };
 }
 
-files!["scenario", "sheet", "window"];
+files![
+    "action", "attempt", "caption", "caution", "coach", "face", "fault", "field", "finding",
+    "hand", "mark", "name", "narrow", "part", "plate", "reading", "refusal", "room", "scenario",
+    "settings", "sheet", "thought", "time", "window",
+];
 
 /// The texts of the shipped scenarios as their files have them.
 const OF_SCENARIOS: &str = include_str!("../../assets/text/en/scenario.ftl");

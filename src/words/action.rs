@@ -24,6 +24,8 @@ pub enum DisconnectMove {
 pub enum Action {
     /// Put glasses and gloves on, or take them off.
     Protect(bool),
+    /// Open doors and set a fan up that changes the air where the work is done, or end that.
+    Ventilate(bool),
     /// Set the thermostat.
     Thermostat(ThermostatCall),
     /// Work the disconnect.

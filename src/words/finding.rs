@@ -1,6 +1,7 @@
 //! What the watch can note.
 
 use super::Dimension;
+use crate::text::Message;
 use serde::{Deserialize, Serialize};
 
 /// A kind of fact that the job's watch notes.
@@ -50,11 +51,23 @@ pub enum FindingKind {
     ValveLeftShut,
     /// The drier's arrow points against the flow.
     DrierBackwards,
+    /// Refrigerant that burns went out beside something that could light it; size in kilograms.
+    IgnitionRisk,
+    /// Refrigerant that burns gathered in the air of a room; size is the highest share of its
+    /// lower flammability limit, from a quarter of it.
+    FlammableAir,
+    /// A joint was opened with refrigerant that burns behind it, not purged with nitrogen; size is
+    /// its density as a share of the lower flammability limit.
+    OpenedUnpurged,
+    /// A joint of a circuit whose refrigerant burns was opened in a room that is not ventilated.
+    Unventilated,
+    /// A tool that is not rated for refrigerants that burn was used at a unit with one.
+    ToolNotRated,
 }
 
 impl FindingKind {
     /// Every kind.
-    pub const ALL: [Self; 22] = [
+    pub const ALL: [Self; 27] = [
         Self::Released,
         Self::AirDrawnIn,
         Self::OpenedUnderPressure,
@@ -77,14 +90,21 @@ impl FindingKind {
         Self::KitLeftOn,
         Self::ValveLeftShut,
         Self::DrierBackwards,
+        Self::IgnitionRisk,
+        Self::FlammableAir,
+        Self::OpenedUnpurged,
+        Self::Unventilated,
+        Self::ToolNotRated,
     ];
 
     /// What its size measures; a kind that is only counted has a plain size of 1.
     pub const fn dimension(self) -> Dimension {
         match self {
-            Self::Released | Self::AirDrawnIn | Self::LiquidToCompressor | Self::PumpedAway => {
-                Dimension::Mass
-            }
+            Self::Released
+            | Self::AirDrawnIn
+            | Self::LiquidToCompressor
+            | Self::PumpedAway
+            | Self::IgnitionRisk => Dimension::Mass,
             Self::OpenedUnderPressure
             | Self::MicronGaugeOverPressured
             | Self::PumpUnderPressure => Dimension::GaugePressure,
@@ -92,6 +112,14 @@ impl FindingKind {
             Self::StoodOpen | Self::RanInVacuum | Self::RanWithoutOilReturn => Dimension::Time,
             _ => Dimension::Plain,
         }
+    }
+
+    /// Whether of several findings the highest counts; of the others the sum.
+    pub const fn highest_counts(self) -> bool {
+        matches!(
+            self.dimension(),
+            Dimension::GaugePressure | Dimension::PressureDifference
+        ) || matches!(self, Self::FlammableAir | Self::OpenedUnpurged)
     }
 }
 
@@ -105,5 +133,5 @@ pub struct Finding {
     /// How much, in the SI unit of the kind.
     pub size: f64,
     /// The same in the technician's words, with place and size.
-    pub text: String,
+    pub text: Message,
 }

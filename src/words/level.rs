@@ -1,5 +1,6 @@
 //! A value with its unit, as files, readings and the job sheet carry it.
 
+use crate::text::Message;
 use crate::units::{
     Current, GaugePressure, Mass, Pressure, PressureDifference, Temperature, TemperatureDifference,
     Time,
@@ -77,6 +78,28 @@ pub enum Level {
 }
 
 impl Level {
+    /// The number, in the unit that the level has.
+    pub const fn number(self) -> f64 {
+        match self {
+            Self::Psig(v)
+            | Self::KilopascalsGauge(v)
+            | Self::Microns(v)
+            | Self::Psi(v)
+            | Self::Fahrenheit(v)
+            | Self::Celsius(v)
+            | Self::FahrenheitDegrees(v)
+            | Self::Kelvins(v)
+            | Self::Amps(v)
+            | Self::Grams(v)
+            | Self::Kilograms(v)
+            | Self::Pounds(v)
+            | Self::Ounces(v)
+            | Self::Seconds(v)
+            | Self::Minutes(v)
+            | Self::Plain(v) => v,
+        }
+    }
+
     /// The same in SI.
     pub fn quantity(self) -> Quantity {
         use Dimension as D;
@@ -134,25 +157,36 @@ impl Quantity {
     }
 }
 
+impl Level {
+    /// The number with its unit.
+    pub fn words(self) -> Message {
+        Message::verbatim(match self {
+            Self::KilopascalsGauge(v) => {
+                return Message::new("reading-gauge-kilopascals").with("value", format!("{v:.0}"));
+            }
+            Self::Microns(v) => {
+                return Message::new("reading-microns").with("value", format!("{v:.0}"));
+            }
+            Self::Psig(v) => format!("{v:.1} psig"),
+            Self::Psi(v) => format!("{v:.1} psi"),
+            Self::Fahrenheit(v) | Self::FahrenheitDegrees(v) => format!("{v:.1} °F"),
+            Self::Celsius(v) => format!("{v:.1} °C"),
+            Self::Kelvins(v) => format!("{v:.1} K"),
+            Self::Amps(v) => format!("{v:.1} A"),
+            Self::Grams(v) => format!("{v:.1} g"),
+            Self::Kilograms(v) => format!("{v:.3} kg"),
+            Self::Pounds(v) => format!("{v:.2} lb"),
+            Self::Ounces(v) => format!("{v:.1} oz"),
+            Self::Seconds(v) => format!("{v:.0} s"),
+            Self::Minutes(v) => format!("{v:.1} min"),
+            Self::Plain(v) => format!("{v:.2}"),
+        })
+    }
+}
+
 impl fmt::Display for Level {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        match *self {
-            Self::Psig(v) => write!(f, "{v:.1} psig"),
-            Self::KilopascalsGauge(v) => write!(f, "{v:.0} kPa gauge"),
-            Self::Microns(v) => write!(f, "{v:.0} microns"),
-            Self::Psi(v) => write!(f, "{v:.1} psi"),
-            Self::Fahrenheit(v) | Self::FahrenheitDegrees(v) => write!(f, "{v:.1} °F"),
-            Self::Celsius(v) => write!(f, "{v:.1} °C"),
-            Self::Kelvins(v) => write!(f, "{v:.1} K"),
-            Self::Amps(v) => write!(f, "{v:.1} A"),
-            Self::Grams(v) => write!(f, "{v:.1} g"),
-            Self::Kilograms(v) => write!(f, "{v:.3} kg"),
-            Self::Pounds(v) => write!(f, "{v:.2} lb"),
-            Self::Ounces(v) => write!(f, "{v:.1} oz"),
-            Self::Seconds(v) => write!(f, "{v:.0} s"),
-            Self::Minutes(v) => write!(f, "{v:.1} min"),
-            Self::Plain(v) => write!(f, "{v:.2}"),
-        }
+        self.words().fmt(f)
     }
 }
 
@@ -185,6 +219,17 @@ impl Bound {
         }
     }
 
+    /// The bound in words, with each level as `told` tells it.
+    pub fn words(self, told: impl Fn(Level) -> Message) -> Message {
+        match self {
+            Self::Below(level) => Message::new("reading-below").with("level", told(level)),
+            Self::Above(level) => Message::new("reading-above").with("level", told(level)),
+            Self::Between(low, high) => Message::new("reading-between")
+                .with("low", told(low))
+                .with("high", told(high)),
+        }
+    }
+
     /// The levels that it names, for checking their dimension.
     pub fn levels(self) -> [Level; 2] {
         match self {
@@ -196,10 +241,6 @@ impl Bound {
 
 impl fmt::Display for Bound {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        match self {
-            Self::Below(level) => write!(f, "below {level}"),
-            Self::Above(level) => write!(f, "above {level}"),
-            Self::Between(low, high) => write!(f, "between {low} and {high}"),
-        }
+        self.words(Level::words).fmt(f)
     }
 }

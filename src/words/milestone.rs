@@ -43,6 +43,8 @@ pub enum Milestone {
     VerifiedDead,
     /// The refrigerant cylinder was opened.
     CylinderOpened,
+    /// Doors were opened and a fan was set up.
+    Ventilated,
     /// A diagnosis was written down.
     Diagnosed,
     /// The job was handed back.
@@ -75,6 +77,7 @@ impl Milestone {
             | (Self::CoolingCalled, Action::Thermostat(ThermostatCall::Cool))
             | (Self::LockedOut, Action::Disconnect(DisconnectMove::LockAndTag))
             | (Self::VerifiedDead, Action::VerifyDead)
+            | (Self::Ventilated, Action::Ventilate(true))
             | (Self::Diagnosed, Action::Diagnose(_))
             | (Self::HandedBack, Action::HandBack) => true,
             _ => false,
@@ -101,10 +104,13 @@ pub enum Status {
     RegulatorFitted,
     /// Both manifold hand valves are open.
     BothHandValvesOpen,
-    /// Liquid and suction valve are both front-seated.
+    /// The charge is shut in: liquid and suction valve are front-seated, or in a unit with a
+    /// receiver the liquid valve is and the compressor stands.
     ChargeIsolated,
     /// The disconnect is locked and tagged.
     LockedOut,
+    /// The work is ventilated.
+    Ventilated,
 }
 
 /// What must be so for an action or a stretch of time to count.

@@ -1,94 +1,43 @@
 //! The vocabulary in the technician's words: an action as a short sentence, a reading by name.
 
 use super::{Action, Diagnosis, DisconnectMove, Reading, SheetField};
-use super::{GaugePlace, Hose, HoseEnd, ThermometerPlace};
-use crate::plant::{Arrow, Line, ThermostatCall};
+use super::{GaugePlace, HoseEnd, ThermometerPlace};
+use crate::plant::{Arrow, ThermostatCall};
+use crate::text::Message;
 use crate::units::Fraction;
 use std::fmt;
 
-const fn hose(hose: Hose) -> &'static str {
-    match hose {
-        Hose::Low => "low",
-        Hose::High => "high",
-        Hose::Centre => "centre",
-    }
-}
-
-const fn line(line: Line) -> &'static str {
-    match line {
-        Line::Liquid => "liquid",
-        Line::Suction => "suction",
-    }
-}
-
-const fn gauge_place(place: GaugePlace) -> &'static str {
-    match place {
-        GaugePlace::Cart => "micron gauge back on the cart",
-        GaugePlace::Pump => "micron gauge on the pump",
-        GaugePlace::Manifold => "micron gauge on the manifold",
-        GaugePlace::SuctionPort => "micron gauge on the suction port",
-        GaugePlace::LiquidPort => "micron gauge on the liquid port",
-    }
-}
-
-const fn hose_end(end: HoseEnd) -> &'static str {
-    match end {
-        HoseEnd::SuctionPort => "the suction port",
-        HoseEnd::LiquidPort => "the liquid port",
-        HoseEnd::VacuumPump => "the vacuum pump",
-        HoseEnd::Nitrogen => "the nitrogen",
-        HoseEnd::RefrigerantCylinder => "the refrigerant cylinder",
-        HoseEnd::OpenAir => "the open air",
-    }
-}
-
-/// `open` or `shut`.
-const fn turn(open: bool) -> &'static str {
-    if open { "open" } else { "shut" }
-}
-
-/// A cap or a tool that goes on or comes off something.
-fn on_off(on: bool, what: &str, of: &str) -> String {
-    if on {
-        format!("put the {what} on {of}")
-    } else {
-        format!("take the {what} off {of}")
-    }
-}
-
-/// A valve that can stand between shut and open.
-fn valve(open: Fraction, what: &str) -> String {
-    match open.get() {
-        0.0 => format!("shut the {what}"),
-        1.0 => format!("open the {what}"),
-        share => format!("open the {what} to {:.0} %", 100.0 * share),
+impl Reading {
+    /// What a technician calls the face.
+    pub fn label(self) -> Message {
+        match self {
+            Self::LowGauge => Message::new("name-gauge-low"),
+            Self::HighGauge => Message::new("name-gauge-high"),
+            Self::Microns => Message::new("name-micron-gauge"),
+            Self::NitrogenOutlet => Message::new("name-nitrogen-outlet"),
+            Self::NitrogenCylinder => Message::new("name-nitrogen"),
+            Self::Scale => Message::new("name-scale"),
+            Self::CompressorAmps => Message::new("name-compressor"),
+            Self::Thermometer(place) => place.label(),
+            Self::Detector => Message::new("reading-detector"),
+            Self::Bubbles(spot) => Message::new("reading-bubbles").with("spot", spot.label().the()),
+        }
     }
 }
 
 impl fmt::Display for Reading {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        f.write_str(match self {
-            Self::LowGauge => "low gauge",
-            Self::HighGauge => "high gauge",
-            Self::Microns => "micron gauge",
-            Self::NitrogenOutlet => "nitrogen outlet",
-            Self::NitrogenCylinder => "nitrogen cylinder",
-            Self::Scale => "scale",
-            Self::CompressorAmps => "compressor",
-            Self::Thermometer(place) => place.label(),
-            Self::Detector => "detector",
-            Self::Bubbles(spot) => return write!(f, "bubbles at the {}", spot.label()),
-        })
+        self.label().fmt(f)
     }
 }
 
 impl SheetField {
     /// What the blank is called.
-    pub const fn label(self) -> &'static str {
+    pub const fn label(self) -> Message {
         match self {
-            Self::StandingPressure => "standing pressure",
-            Self::SuctionPressure => "suction pressure",
-            Self::LiquidPressure => "liquid pressure",
+            Self::StandingPressure => Message::new("field-standing-pressure"),
+            Self::SuctionPressure => Message::new("field-suction-pressure"),
+            Self::LiquidPressure => Message::new("field-liquid-pressure"),
             Self::SuctionLine => ThermometerPlace::SuctionLine.label(),
             Self::LiquidLine => ThermometerPlace::LiquidLine.label(),
             Self::AfterDrier => ThermometerPlace::AfterDrier.label(),
@@ -96,58 +45,108 @@ impl SheetField {
             Self::ReturnAir => ThermometerPlace::ReturnAir.label(),
             Self::ReturnWetBulb => ThermometerPlace::ReturnWetBulb.label(),
             Self::SupplyAir => ThermometerPlace::SupplyAir.label(),
-            Self::Amps => "compressor amps",
-            Self::Superheat => "superheat",
-            Self::Subcooling => "subcooling",
-            Self::TargetSuperheat => "target superheat",
-            Self::Vacuum => "vacuum",
-            Self::RefrigerantIn => "refrigerant put in",
-            Self::RefrigerantOut => "refrigerant taken out",
+            Self::Amps => Message::new("field-amps"),
+            Self::Superheat => Message::new("field-superheat"),
+            Self::Subcooling => Message::new("field-subcooling"),
+            Self::TargetSuperheat => Message::new("field-target-superheat"),
+            Self::Vacuum => Message::new("field-vacuum"),
+            Self::RefrigerantIn => Message::new("field-refrigerant-in"),
+            Self::RefrigerantOut => Message::new("field-refrigerant-out"),
+        }
+    }
+}
+
+impl Diagnosis {
+    /// The diagnosis as it is written down.
+    pub fn words(self) -> Message {
+        let fault = self
+            .fault
+            .map_or(Message::new("fault-none"), |kind| kind.label());
+        match self.at {
+            None => fault,
+            Some(spot) => Message::new("fault-at")
+                .with("fault", fault)
+                .with("spot", spot.label()),
         }
     }
 }
 
 impl fmt::Display for Diagnosis {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        match self.fault {
-            Some(fault) => f.write_str(fault.sheet().label)?,
-            None => f.write_str("nothing is wrong")?,
-        }
-        self.at
-            .map_or(Ok(()), |spot| write!(f, ", {}", spot.label()))
+        self.words().fmt(f)
     }
 }
 
 impl fmt::Display for Action {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        f.write_str(&self.sentence())
+        self.words().fmt(f)
+    }
+}
+
+/// A service valve's stem turned; `what` is the valve with its article.
+fn stem(open: Fraction, what: Message) -> Message {
+    match open.get() {
+        0.0 => Message::new("action-front-seat").with("valve", what),
+        1.0 => Message::new("action-back-seat").with("valve", what),
+        share if share < 0.25 => Message::new("action-crack")
+            .with("valve", what)
+            .with("percent", format!("{:.0}", 100.0 * share)),
+        share if share >= 0.9 => Message::new("action-crack-off-back").with("valve", what),
+        share => Message::new("action-turn")
+            .with("valve", what)
+            .with("percent", format!("{:.0}", 100.0 * share)),
+    }
+}
+
+/// A valve that can stand between shut and open; `what` is the valve with its article.
+fn valve(open: Fraction, what: Message) -> Message {
+    match open.get() {
+        0.0 => Message::new("action-shut").with("what", what),
+        1.0 => Message::new("action-open").with("what", what),
+        share => Message::new("action-open-partly")
+            .with("what", what)
+            .with("percent", format!("{:.0}", 100.0 * share)),
     }
 }
 
 impl Action {
     /// The action as a short sentence.
-    fn sentence(&self) -> String {
+    pub fn words(&self) -> Message {
         match *self {
-            Self::Protect(true) => "glasses and gloves on".into(),
-            Self::Protect(false) => "glasses and gloves off".into(),
-            Self::Thermostat(ThermostatCall::Off) => "thermostat off".into(),
-            Self::Thermostat(ThermostatCall::Fan) => "thermostat to fan".into(),
-            Self::Thermostat(ThermostatCall::Cool) => "thermostat to cooling".into(),
-            Self::Disconnect(DisconnectMove::Pull) => "pull the disconnect".into(),
-            Self::Disconnect(DisconnectMove::Insert) => "put the disconnect in".into(),
-            Self::Disconnect(DisconnectMove::LockAndTag) => "lock and tag the disconnect".into(),
-            Self::Disconnect(DisconnectMove::Unlock) => "take lock and tag off".into(),
-            Self::VerifyDead => "discharge the capacitor, prove that nothing is live".into(),
-            Self::HoldContactor(true) => "hold the contactor in".into(),
-            Self::HoldContactor(false) => "let the contactor go".into(),
-            Self::Write { field, value } => format!("write {}: {value}", field.label()),
-            Self::Diagnose(diagnosis) => format!("diagnosis: {diagnosis}"),
-            Self::HandBack => "hand the job back".into(),
-            Self::Clamp(place) => format!("hang a thermometer: {}", place.label()),
-            Self::Unclamp(place) => format!("take the thermometer away: {}", place.label()),
-            Self::ClampMeter(on) => on_off(on, "clamp meter", "the compressor's lead"),
-            Self::CleanOutdoorCoil => "clean the outdoor coil".into(),
-            Self::ChangeFilter => "change the air filter".into(),
+            Self::Protect(on) => Message::new(if on {
+                "action-protect-on"
+            } else {
+                "action-protect-off"
+            }),
+            Self::Ventilate(true) => Message::new("action-ventilate"),
+            Self::Ventilate(false) => Message::new("action-ventilate-off"),
+            Self::Thermostat(call) => Message::new(match call {
+                ThermostatCall::Off => "action-thermostat-off",
+                ThermostatCall::Fan => "action-thermostat-fan",
+                ThermostatCall::Cool => "action-thermostat-cool",
+            }),
+            Self::Disconnect(by) => Message::new(match by {
+                DisconnectMove::Pull => "action-disconnect-pull",
+                DisconnectMove::Insert => "action-disconnect-insert",
+                DisconnectMove::LockAndTag => "action-disconnect-lock",
+                DisconnectMove::Unlock => "action-disconnect-unlock",
+            }),
+            Self::VerifyDead => Message::new("action-verify-dead"),
+            Self::HoldContactor(true) => Message::new("action-contactor-hold"),
+            Self::HoldContactor(false) => Message::new("action-contactor-release"),
+            Self::Write { field, value } => Message::new("action-write")
+                .with("field", field.label())
+                .with("value", value.words()),
+            Self::Diagnose(diagnosis) => {
+                Message::new("action-diagnosis").with("diagnosis", diagnosis.words())
+            }
+            Self::HandBack => Message::new("action-hand-back"),
+            Self::Clamp(place) => Message::new("action-clamp").with("place", place.label()),
+            Self::Unclamp(place) => Message::new("action-unclamp").with("place", place.label()),
+            Self::ClampMeter(true) => Message::new("action-clamp-meter-on"),
+            Self::ClampMeter(false) => Message::new("action-clamp-meter-off"),
+            Self::CleanOutdoorCoil => Message::new("action-clean-outdoor-coil"),
+            Self::ChangeFilter => Message::new("action-change-filter"),
             _ => self
                 .on_valves()
                 .or_else(|| self.with_kit())
@@ -156,83 +155,112 @@ impl Action {
     }
 
     /// At the service valves and their ports.
-    fn on_valves(&self) -> Option<String> {
-        let port = |l: Line| format!("the {} port", line(l));
+    fn on_valves(&self) -> Option<Message> {
         Some(match *self {
-            Self::StemCap { line: l, on } => {
-                on_off(on, "stem cap", &format!("the {} valve", line(l)))
+            Self::StemCap { line, on: true } => {
+                Message::new("action-stem-cap-on").with("valve", line.valve_label().the())
             }
-            Self::Stem { line: l, open } => match open.get() {
-                0.0 => format!("front-seat the {} valve", line(l)),
-                1.0 => format!("back-seat the {} valve", line(l)),
-                share => format!("crack the {} valve, {:.0} %", line(l), 100.0 * share),
-            },
-            Self::PortCap { line: l, on } => on_off(on, "cap", &port(l)),
-            Self::CoreTool { line: l, fitted } => on_off(fitted, "core tool", &port(l)),
+            Self::StemCap { line, on: false } => {
+                Message::new("action-stem-cap-off").with("valve", line.valve_label().the())
+            }
+            Self::Stem { line, open } => stem(open, line.valve_label().the()),
+            Self::PortCap { line, on: true } => {
+                Message::new("action-port-cap-on").with("port", line.port_label().the())
+            }
+            Self::PortCap { line, on: false } => {
+                Message::new("action-port-cap-off").with("port", line.port_label().the())
+            }
+            Self::CoreTool { line, fitted: true } => {
+                Message::new("action-core-tool-on").with("port", line.port_label().the())
+            }
+            Self::CoreTool {
+                line,
+                fitted: false,
+            } => Message::new("action-core-tool-off").with("port", line.port_label().the()),
+            Self::Core { line, seated: true } => {
+                Message::new("action-core-seat").with("port", line.port_label().the())
+            }
             Self::Core {
-                line: l,
-                seated: true,
-            } => format!("seat the core of {}", port(l)),
-            Self::Core {
-                line: l,
+                line,
                 seated: false,
-            } => format!("pull the core of {}", port(l)),
-            Self::CoreToolValve { line: l, open } => {
-                format!("{} the core tool at {}", turn(open), port(l))
+            } => Message::new("action-core-pull").with("port", line.port_label().the()),
+            Self::CoreToolValve { line, open: true } => {
+                Message::new("action-core-tool-open").with("port", line.port_label().the())
+            }
+            Self::CoreToolValve { line, open: false } => {
+                Message::new("action-core-tool-shut").with("port", line.port_label().the())
             }
             _ => return None,
         })
     }
 
     /// With hoses, cylinders, pump and instruments.
-    fn with_kit(&self) -> Option<String> {
+    fn with_kit(&self) -> Option<Message> {
         Some(match *self {
-            Self::Connect { hose: h, to } => format!("{} hose to {}", hose(h), hose_end(to)),
-            Self::TakeOff(h) => format!("take the {} hose off", hose(h)),
-            Self::Purge(h) => format!("purge the {} hose", hose(h)),
-            Self::HandValve { hose: h, open } => valve(open, &format!("{} hand valve", hose(h))),
-            Self::NitrogenValve(open) => format!("{} the nitrogen cylinder", turn(open)),
-            Self::Regulator(on) => on_off(on, "regulator", "the nitrogen cylinder"),
-            Self::SetRegulator(to) if to.pascals() == 0.0 => "back the regulator off".into(),
-            Self::SetRegulator(to) => format!("set the regulator to {:.0} psig", to.psig()),
-            Self::CylinderValve(open) => valve(open, "refrigerant cylinder"),
-            Self::CylinderInverted(true) => "turn the cylinder over".into(),
-            Self::CylinderInverted(false) => "stand the cylinder upright".into(),
-            Self::TareScale => "zero the scale".into(),
-            Self::Pump(true) => "start the vacuum pump".into(),
-            Self::Pump(false) => "stop the vacuum pump".into(),
-            Self::PumpIsolation(open) => format!("{} the pump's inlet", turn(open)),
-            Self::GasBallast(open) => format!("{} the gas ballast", turn(open)),
-            Self::ChangePumpOil => "change the pump's oil".into(),
-            Self::MicronGauge(place) => gauge_place(place).into(),
-            Self::MicronGaugeValve(open) => format!("{} the micron gauge's valve", turn(open)),
+            Self::Connect { hose, to } => Message::new("action-connect")
+                .with("hose", hose.label())
+                .with("end", to.label().the()),
+            Self::TakeOff(hose) => Message::new("action-take-off").with("hose", hose.label().the()),
+            Self::Purge(hose) => Message::new("action-purge").with("hose", hose.label().the()),
+            Self::HandValve { hose, open } => valve(open, hose.valve_label().the()),
+            Self::NitrogenValve(open) => {
+                let shut_or_open = if open { Fraction::ONE } else { Fraction::ZERO };
+                valve(shut_or_open, HoseEnd::Nitrogen.label().the())
+            }
+            Self::Regulator(true) => Message::new("action-regulator-on"),
+            Self::Regulator(false) => Message::new("action-regulator-off"),
+            Self::SetRegulator(to) if to.pascals() == 0.0 => {
+                Message::new("action-regulator-back-off")
+            }
+            Self::SetRegulator(to) => Message::new("action-regulator-set")
+                .with("pressure", format!("{:.0} psig", to.psig())),
+            Self::CylinderValve(open) => valve(open, HoseEnd::RefrigerantCylinder.label().the()),
+            Self::CylinderInverted(true) => Message::new("action-cylinder-over"),
+            Self::CylinderInverted(false) => Message::new("action-cylinder-upright"),
+            Self::TareScale => Message::new("action-tare"),
+            Self::Pump(true) => Message::new("action-pump-start"),
+            Self::Pump(false) => Message::new("action-pump-stop"),
+            Self::PumpIsolation(true) => Message::new("action-pump-inlet-open"),
+            Self::PumpIsolation(false) => Message::new("action-pump-inlet-shut"),
+            Self::GasBallast(true) => Message::new("action-ballast-open"),
+            Self::GasBallast(false) => Message::new("action-ballast-shut"),
+            Self::ChangePumpOil => Message::new("action-pump-oil"),
+            Self::MicronGauge(place) => Message::new(match place {
+                GaugePlace::Cart => "action-micron-gauge-cart",
+                GaugePlace::Pump => "action-micron-gauge-pump",
+                GaugePlace::Manifold => "action-micron-gauge-manifold",
+                GaugePlace::SuctionPort => "action-micron-gauge-suction-port",
+                GaugePlace::LiquidPort => "action-micron-gauge-liquid-port",
+            }),
+            Self::MicronGaugeValve(true) => Message::new("action-micron-gauge-open"),
+            Self::MicronGaugeValve(false) => Message::new("action-micron-gauge-shut"),
             _ => return None,
         })
     }
 
     /// At joints, drier and leaks.
-    fn on_joints(&self) -> String {
+    fn on_joints(&self) -> Message {
         match *self {
-            Self::Loosen(joint) => format!("crack the {}", joint.label()),
-            Self::TakeApart(joint) => format!("take the {} apart", joint.label()),
-            Self::Plug(joint) => format!("plug the {}", joint.label()),
-            Self::RenewFlare(joint) => format!("renew the {}", joint.label()),
-            Self::MakeUp { joint, torque } => format!(
-                "make the {} up to {:.0} N m ({:.0} ft lb)",
-                joint.label(),
-                torque.newton_metres(),
-                torque.foot_pounds()
-            ),
-            Self::Sniff(spot) => format!("hold the detector at the {}", spot.label()),
-            Self::StopSniffing => "put the detector away".into(),
-            Self::Wet(spot) => format!("put bubbles on the {}", spot.label()),
-            Self::Wipe(spot) => format!("wipe the {} dry", spot.label()),
-            Self::TakeOutDrier => "take the drier out".into(),
-            Self::FitDrier(Arrow::TowardMetering) => "fit a new drier, arrow with the flow".into(),
-            Self::FitDrier(Arrow::TowardOutdoor) => {
-                "fit a new drier, arrow against the flow".into()
+            Self::Loosen(joint) => Message::new("action-loosen").with("joint", joint.label().the()),
+            Self::TakeApart(joint) => {
+                Message::new("action-take-apart").with("joint", joint.label().the())
             }
-            _ => format!("{self:?}"),
+            Self::Plug(joint) => Message::new("action-plug").with("joint", joint.label().the()),
+            Self::RenewFlare(joint) => {
+                Message::new("action-renew-flare").with("joint", joint.label().the())
+            }
+            Self::MakeUp { joint, torque } => Message::new("action-make-up")
+                .with("joint", joint.label().the())
+                .with("metric", format!("{:.0} N m", torque.newton_metres()))
+                .with("inch", format!("{:.0} ft lb", torque.foot_pounds())),
+            Self::Sniff(spot) => Message::new("action-sniff").with("spot", spot.label().the()),
+            Self::StopSniffing => Message::new("action-stop-sniffing"),
+            Self::Wet(spot) => Message::new("action-wet").with("spot", spot.label().the()),
+            Self::Wipe(spot) => Message::new("action-wipe").with("spot", spot.label().the()),
+            Self::TakeOutDrier => Message::new("action-drier-out"),
+            Self::FitDrier(Arrow::TowardMetering) => Message::new("action-drier-with-flow"),
+            Self::FitDrier(Arrow::TowardOutdoor) => Message::new("action-drier-against-flow"),
+            _ => Message::verbatim(format!("{self:?}")),
         }
     }
 }
@@ -240,7 +268,7 @@ impl Action {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::plant::{FaultKind, Joint};
+    use crate::plant::{FaultKind, Joint, Line};
     use crate::units::{GaugePressure, Torque};
 
     #[test]

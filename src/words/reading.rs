@@ -1,6 +1,7 @@
 //! What an instrument can show.
 
 use super::{Dimension, Level, Quantity, Spot, ThermometerPlace};
+use crate::text::Message;
 use serde::{Deserialize, Serialize};
 use std::fmt;
 
@@ -91,12 +92,19 @@ impl Shown {
     }
 }
 
+impl Shown {
+    /// What is shown in words, with a number as `told` tells it.
+    pub fn words(self, told: impl FnOnce(Quantity) -> Message) -> Message {
+        match self {
+            Self::Value(quantity) => told(quantity),
+            Self::OverRange => Message::new("reading-over-range"),
+            Self::Nothing => Message::new("reading-nothing"),
+        }
+    }
+}
+
 impl fmt::Display for Shown {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        match self {
-            Self::Value(quantity) => quantity.inch_pound().fmt(f),
-            Self::OverRange => f.write_str("over range"),
-            Self::Nothing => f.write_str("no reading"),
-        }
+        self.words(|quantity| quantity.inch_pound().words()).fmt(f)
     }
 }

@@ -23,6 +23,16 @@ impl Bench {
     pub fn sound(name: &str) -> Self {
         let mut scenario = Scenario::shipped(name).unwrap_or_else(|| panic!("no scenario {name}"));
         scenario.file.faults.clear();
+        Self::of(scenario)
+    }
+
+    /// A shipped unit alone, sound, at its rating point.
+    pub fn unit(name: &str) -> Self {
+        Self::of(Scenario::of_shipped_unit(name).unwrap_or_else(|| panic!("no unit {name}")))
+    }
+
+    /// The job of a scenario as it is.
+    pub fn of(scenario: Scenario) -> Self {
         Self {
             job: Job::new(&scenario),
             course: CourseRecorder::default(),

@@ -60,6 +60,16 @@ fn the_wet_circuit_balances() {
 }
 
 #[test]
+fn the_flammable_leak_balances() {
+    balances("flammable_leak");
+}
+
+#[test]
+fn the_cold_room_balances() {
+    balances("cold_room_drier");
+}
+
+#[test]
 fn the_undercharge_balances() {
     balances("undercharge");
 }

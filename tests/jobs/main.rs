@@ -2,6 +2,8 @@
 
 mod bench;
 mod budgets;
+mod fire;
 mod mistakes;
 mod procedures;
 mod random_hands;
+mod service_valves;

@@ -91,6 +91,11 @@ fn holds_on(rule: &Rule, instrument: Reading) -> bool {
 
 /// The right way: every point, no harm found, and the unit left as a master leaves it.
 fn all_points(scenario: &str) {
+    all_points_and_lets_go(scenario, 0.06);
+}
+
+/// The same with what hoses, opened circuit and pump may take, kg.
+fn all_points_and_lets_go(scenario: &str, most: f64) {
     let harm = [
         FindingKind::OpenedUnderPressure,
         FindingKind::EnergisedInDeepVacuum,
@@ -106,6 +111,11 @@ fn all_points(scenario: &str) {
         FindingKind::KitLeftOn,
         FindingKind::ValveLeftShut,
         FindingKind::DrierBackwards,
+        FindingKind::IgnitionRisk,
+        FindingKind::FlammableAir,
+        FindingKind::OpenedUnpurged,
+        FindingKind::Unventilated,
+        FindingKind::ToolNotRated,
     ];
     let (report, _, job) = perform(scenario, "right");
     assert!(report.passed, "{:#?}", lost(&report));
@@ -125,7 +135,7 @@ fn all_points(scenario: &str) {
     assert!((0.98..1.02).contains(&share), "charge {share}");
     assert!(truth.leak == 0.0, "leaks {} kg/s", truth.leak);
     assert!(
-        truth.refrigerant_released < 0.06,
+        truth.refrigerant_released < most,
         "let go {} kg",
         truth.refrigerant_released
     );
@@ -149,6 +159,76 @@ fn the_right_way_with_the_wet_circuit_gets_every_point() {
 #[test]
 fn the_right_way_with_the_undercharge_gets_every_point() {
     all_points("undercharge");
+}
+
+#[test]
+fn the_right_way_with_what_burns_gets_every_point() {
+    all_points("flammable_leak");
+}
+
+#[test]
+fn the_right_way_in_the_cold_room_gets_every_point() {
+    // Its compressor is evacuated as well, with what its oil gives off.
+    all_points_and_lets_go("cold_room_drier", 0.08);
+}
+
+#[test]
+fn ports_without_cores_left_off_their_back_seats_let_the_charge_go() {
+    let (report, scenario, job) = perform("cold_room_drier", "wrong");
+    assert!(!report.passed);
+    assert_eq!(
+        fatal(&report),
+        ["Below 500 microns, pump shut off, 10 minutes"]
+    );
+    for kind in [FindingKind::Released, FindingKind::ValveLeftShut] {
+        let is_lost = lost_by(
+            &report,
+            &scenario,
+            |rule| matches!(rule, Rule::Never { finding, .. } if *finding == kind),
+        );
+        assert!(is_lost, "{kind:?}");
+    }
+    let lost = job.truth().refrigerant_released;
+    assert!(lost > 0.1, "{lost} kg");
+    // The drier itself was changed well.
+    assert!(!lost_by(&report, &scenario, |rule| is_end(
+        rule,
+        EndState::DropAcrossDrier
+    )));
+}
+
+#[test]
+fn what_burns_handled_as_if_it_did_not_fails_though_the_repair_is_sound() {
+    let (report, scenario, job) = perform("flammable_leak", "wrong");
+    assert!(!report.passed);
+    assert_eq!(
+        fatal(&report),
+        [
+            "Nothing let go beside what could light it",
+            "Purged with nitrogen before it is opened"
+        ]
+    );
+    let never = |kind: FindingKind| {
+        lost_by(
+            &report,
+            &scenario,
+            |rule| matches!(rule, Rule::Never { finding, .. } if *finding == kind),
+        )
+    };
+    assert!(never(FindingKind::Unventilated));
+    assert!(!never(FindingKind::OpenedUnderPressure));
+    // Nothing of the repair itself shows it.
+    for state in [
+        EndState::LeakRate,
+        EndState::ChargeShare,
+        EndState::Subcooling,
+    ] {
+        assert!(
+            !lost_by(&report, &scenario, |rule| is_end(rule, state)),
+            "{state:?}"
+        );
+    }
+    assert!(job.truth().leak == 0.0);
 }
 
 #[test]

@@ -87,7 +87,7 @@ fn judgement_is_left_open_and_not_counted_until_an_assessor_gives_it() {
     let open = &report.marks[2];
     assert_eq!((open.points, open.of, open.counted()), (0, 2, None));
     let said = "for the assessor: Was the place left clean?";
-    assert_eq!(open.evidence[0].text, said);
+    assert_eq!(open.evidence[0].text.to_string(), said);
 
     report.assess(2, own(2)).expect("it is a mark");
     assert_eq!(report.points(), (8, 10));

@@ -4,6 +4,7 @@ use coldbench::job::{Entry, Truth};
 use coldbench::marking::{Course, Evidence, Mark, Seen, mark};
 use coldbench::plant::{FaultKind, Line, Spot};
 use coldbench::scenario::{Criterion, Rule};
+use coldbench::text::Message;
 use coldbench::units::Fraction;
 use coldbench::words::{
     Action, Bound, Condition, Diagnosis, Finding, FindingKind, GaugePlace, Level, Reading,
@@ -80,7 +81,7 @@ impl Story {
             tick: self.course.end,
             kind,
             size,
-            text: text.to_owned(),
+            text: Message::verbatim(text),
         });
         self
     }
@@ -124,11 +125,12 @@ impl Story {
     #[track_caller]
     pub fn expect(&self, rule: Rule, points: u32, evidence: &[(u64, &str)]) {
         let mark = self.marked(rule);
-        let said: Vec<(u64, &str)> = mark
+        let said: Vec<(u64, String)> = mark
             .evidence
             .iter()
-            .map(|Evidence { at, text }| (*at, text.as_str()))
+            .map(|Evidence { at, text }| (*at, text.to_string()))
             .collect();
+        let said: Vec<(u64, &str)> = said.iter().map(|(at, text)| (*at, text.as_str())).collect();
         assert_eq!((mark.points, said.as_slice()), (points, evidence));
     }
 }

@@ -10,6 +10,8 @@ pub const R22: &str = include_str!("../../assets/units/r22_3ton_orifice.ron");
 
 pub const R410A: &str = include_str!("../../assets/units/r410a_3ton_txv.ron");
 
+pub const RECEIVER: &str = include_str!("../../assets/units/r134a_receiver_txv.ron");
+
 pub fn psig(pascals: f64) -> f64 {
     (pascals - ATMOSPHERE) / PSI
 }
@@ -61,6 +63,20 @@ impl Bench {
             conditions,
             dt: TICK,
         }
+    }
+
+    /// The cold-room unit with a receiver, with a share of its charge, at its rating point A.
+    pub fn cold_room(share: f64) -> Self {
+        let unit = Unit::from_ron(RECEIVER).expect("the shipped unit reads");
+        let charge = Mass::from_kilograms(share * unit.nameplate.charge.kilograms());
+        let mut bench = Self::of(&unit, charge, 95.0);
+        let room = unit.nameplate.room;
+        let (dry, wet) = (room.dry_bulb.kelvin(), room.wet_bulb.kelvin());
+        bench.conditions.indoor = Air {
+            t: dry,
+            w: moist_air::humidity_ratio_from_wet_bulb(dry, wet),
+        };
+        bench
     }
 
     pub fn cool_on(&mut self) {

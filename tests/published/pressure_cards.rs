@@ -94,13 +94,37 @@ fn pressure_temperature_card_of_r134a() {
     }
 }
 
+/// Source: the chemistry pages of NIST, propane, from memory: 111.1, 474.5, 836.5 and
+/// 1369.4 kPa at -40, 0, 20 and 40 °C.
+#[test]
+fn saturation_pressure_of_r290() {
+    for (celsius, published) in [(-40.0, 111.1), (0.0, 474.5), (20.0, 836.5), (40.0, 1369.4)] {
+        let t = Temperature::from_celsius(celsius).kelvin();
+        let found = named("R-290").bubble_pressure(t) / 1e3;
+        assert!(
+            (found / published - 1.0).abs() < 2e-3,
+            "{celsius} °C: {found}, {published} kPa"
+        );
+    }
+}
+
+/// Source: makers' sheets of R-404A, from memory: it bubbles at -46.2 to -46.6 °C at the
+/// atmosphere.
+#[test]
+fn normal_boiling_point_of_r404a() {
+    let found = named("R-404A").bubble_temperature(101_325.0) - 273.15;
+    assert!((-46.7..=-46.1).contains(&found), "{found} °C");
+}
+
 /// Glide between bubble and dew at the same pressure. Source: makers' sheets, from memory: R-407C
-/// 4 to 7 K, R-454B 1 to 1.7 K, R-410A under 0.2 K; none where there is one substance.
+/// 4 to 7 K, R-454B 1 to 1.7 K, R-404A 0.2 to 0.9 K, R-410A under 0.2 K; none where there is one
+/// substance.
 #[test]
 fn glide_of_the_blends() {
     let sheets = [
         ("R-407C", 4.0, 7.0),
         ("R-454B", 1.0, 1.7),
+        ("R-404A", 0.2, 0.9),
         ("R-410A", 0.0, 0.2),
     ];
     for (name, least, most) in sheets {
@@ -113,7 +137,7 @@ fn glide_of_the_blends() {
             );
         }
     }
-    for name in ["R-22", "R-32", "R-134a"] {
+    for name in ["R-22", "R-32", "R-134a", "R-290"] {
         let (bubble, dew) = named(name).saturation(GaugePressure::from_psig(100.0));
         assert_eq!(bubble, dew, "{name}");
     }

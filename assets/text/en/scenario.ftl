@@ -46,10 +46,39 @@ scenario-undercharge-hint-3 = The young man always worked at the outdoor unit. S
 scenario-undercharge-told = Told the customer that it was leaking, not using it up
 scenario-undercharge-question = Does Joan know why it was low, and that it will not be?
 
+# The nursery that will not cool.
+scenario-flammable_leak-title = The nursery that will not cool
+scenario-flammable_leak-trains = Mend a leak of a refrigerant that burns: ventilate, nothing live, purge, rated tools.
+scenario-flammable_leak-place = A nursery under the roof in Tarn Hollow
+scenario-flammable_leak-complaint = It was put in last year and now it blows lukewarm. There is a greasy spot under the thick pipe where it comes out of the wall, just over the cot. Is it safe?
+scenario-flammable_leak-hint-1 = The nameplate names the refrigerant. Look up its class before you open your case.
+scenario-flammable_leak-hint-2 = Purge your hoses while nothing is live, and stop the unit before you take them off.
+scenario-flammable_leak-hint-3 = At 0 psig the line set is still full of vapour: pull it, break with nitrogen, then open.
+scenario-flammable_leak-told = Answered whether it is safe
+scenario-flammable_leak-question = Does Ingrid know what leaked, and what it could have done?
+
+# The cheese that sweats.
+scenario-cold_room_drier-title = The cheese that sweats
+scenario-cold_room_drier-trains = Valves of three positions, pump-down into a receiver, a drier, a charge by weight.
+scenario-cold_room_drier-place = The ripening room of a cheese dairy at Nether Wold
+scenario-cold_room_drier-complaint = It has not held its temperature since the compressor was changed in the autumn. The thin pipe sweats behind the black can, and only there.
+scenario-cold_room_drier-hint-1 = A back-seated valve shows your gauge nothing: crack it off the back seat.
+scenario-cold_room_drier-hint-2 = Behind a receiver neither superheat nor subcooling tells the charge: weigh it.
+scenario-cold_room_drier-hint-3 = Front-seat the king valve alone: receiver and compressor valves hold the charge.
+scenario-cold_room_drier-question = Could Petra say afterwards what had been done, and why?
+
 # Criteria: safety.
 scenario-protected = Glasses and gloves for all work on the circuit
 scenario-locked = Disconnect locked and tagged, dead proved, before hands go in
 scenario-locked-before-broken = Lockout before the circuit is broken
+
+# Criteria: a refrigerant that burns.
+scenario-tools-rated = Tools rated for a refrigerant that burns
+scenario-ventilated-first = Ventilated before a joint is opened
+scenario-ventilated-room = No joint opened in a room that is not ventilated
+scenario-nothing-lights-it = Nothing let go beside what could light it
+scenario-purged-first = Purged with nitrogen before it is opened
+scenario-air-kept = The air of the room kept below a quarter of what burns
 
 # Criteria: hooking up, measuring, diagnosis.
 scenario-low-purged = Low hose purged
@@ -74,6 +103,7 @@ scenario-diagnosis-first = Diagnosis before the circuit is broken
 
 # Criteria: pump-down and opening.
 scenario-liquid-first = Liquid valve front-seated before the suction valve
+scenario-pumped-down-first = Pumped down by the liquid valve before a joint is opened
 scenario-compressor-dead-in-vacuum = Compressor kept dead in a vacuum
 scenario-compressor-not-in-vacuum = Compressor not run below 0 psig
 scenario-opened-at-zero = Opened at 0 psig
@@ -103,6 +133,8 @@ scenario-micron-gauge-kept = Micron gauge kept from pressure
 
 # Criteria: what is handed back.
 scenario-superheat-within = Superheat within 5 °F of the chart
+scenario-superheat-by-plate = Superheat within 5 °F of the nameplate
+scenario-subcooling-by-plate = Subcooling within 3 °F of the nameplate
 scenario-charge-right = Charge right to a twentieth
 scenario-no-drier-drop = No temperature drop left across the drier
 scenario-circuit-tight = Circuit tight
@@ -111,6 +143,7 @@ scenario-dry = Dry
 scenario-no-gas-left = No air or nitrogen left inside
 scenario-no-liquid-thrown = No liquid thrown at the compressor
 scenario-little-lost = No refrigerant let go beyond what hoses and an opened line set hold
+scenario-back-seated = Both valves back on their back seats
 scenario-caps-on = Caps on
 scenario-nothing-left = Nothing left on the unit
 scenario-put-in-recorded = Refrigerant put in is recorded

@@ -45,10 +45,39 @@ scenario-undercharge-hint-3 = El joven siempre trabajó en la unidad exterior. B
 scenario-undercharge-told = Se explicó al cliente que había una fuga, que no se gastaba
 scenario-undercharge-question = ¿Sabe Joan por qué estaba bajo y que ya no lo estará?
 
+# El cuarto del bebé que no enfría.
+scenario-flammable_leak-title = El cuarto del bebé que no enfría
+scenario-flammable_leak-trains = Reparar una fuga de un refrigerante que arde: ventilar, nada con tensión, barrer con nitrógeno, herramientas aptas.
+scenario-flammable_leak-place = Un cuarto de bebé bajo el tejado en Tarn Hollow
+scenario-flammable_leak-complaint = Lo instalaron el año pasado y ahora sopla tibio. Hay una mancha de grasa bajo el tubo grueso donde sale de la pared, justo encima de la cuna. ¿Es seguro?
+scenario-flammable_leak-hint-1 = La placa dice el refrigerante. Busque su clase antes de abrir la caja.
+scenario-flammable_leak-hint-2 = Purgue las mangueras cuando nada tenga tensión, y pare el equipo antes de quitarlas.
+scenario-flammable_leak-hint-3 = A 0 psig los tubos siguen llenos de vapor: haga vacío, rómpalo con nitrógeno y abra después.
+scenario-flammable_leak-told = Se respondió si es seguro
+scenario-flammable_leak-question = ¿Sabe Ingrid qué se fugaba y qué habría podido pasar?
+
+# El queso que suda.
+scenario-cold_room_drier-title = El queso que suda
+scenario-cold_room_drier-trains = Válvulas de tres posiciones, recogida en un recipiente de líquido, un filtro deshidratador, una carga por peso.
+scenario-cold_room_drier-place = La sala de maduración de una quesería en Nether Wold
+scenario-cold_room_drier-complaint = No mantiene la temperatura desde que en otoño cambiaron el compresor. El tubo delgado suda detrás de la lata negra, y solo allí.
+scenario-cold_room_drier-hint-1 = Una válvula en su asiento trasero no le muestra nada al manómetro: sáquela un poco de ese asiento.
+scenario-cold_room_drier-hint-2 = Detrás de un recipiente ni el sobrecalentamiento ni el subenfriamiento dicen la carga: pésela.
+scenario-cold_room_drier-hint-3 = Ponga en su asiento delantero solo la válvula del recipiente: él y las válvulas del compresor retienen la carga.
+scenario-cold_room_drier-question = ¿Podría Petra decir después qué se hizo y por qué?
+
 # Criterios: seguridad.
 scenario-protected = Gafas y guantes en todo trabajo en el circuito
 scenario-locked = Desconectador con candado y etiqueta, y comprobado que no hay tensión, antes de meter las manos
 scenario-locked-before-broken = Bloqueo antes de abrir el circuito
+
+# Criterios: un refrigerante que arde.
+scenario-tools-rated = Herramientas aptas para un refrigerante que arde
+scenario-ventilated-first = Ventilado antes de abrir una unión
+scenario-ventilated-room = Ninguna unión abierta en una habitación sin ventilar
+scenario-nothing-lights-it = Nada soltado junto a lo que podría encenderlo
+scenario-purged-first = Barrido con nitrógeno antes de abrirlo
+scenario-air-kept = El aire de la habitación por debajo de un cuarto de lo que arde
 
 # Criterios: conexión, mediciones, diagnóstico.
 scenario-low-purged = Manguera de baja purgada
@@ -73,6 +102,7 @@ scenario-diagnosis-first = Diagnóstico antes de abrir el circuito
 
 # Criterios: recogida del refrigerante y apertura.
 scenario-liquid-first = Válvula de líquido en su asiento delantero antes que la de succión
+scenario-pumped-down-first = Recogido con la válvula de líquido antes de abrir una unión
 scenario-compressor-dead-in-vacuum = Compresor sin corriente en vacío
 scenario-compressor-not-in-vacuum = Compresor sin trabajar bajo 0 psig
 scenario-opened-at-zero = Abierto a 0 psig
@@ -102,6 +132,8 @@ scenario-micron-gauge-kept = Vacuómetro protegido de la presión
 
 # Criterios: lo que se entrega.
 scenario-superheat-within = Sobrecalentamiento a menos de 5 °F de la tabla
+scenario-superheat-by-plate = Sobrecalentamiento a menos de 5 °F de la placa
+scenario-subcooling-by-plate = Subenfriamiento a menos de 3 °F de la placa
 scenario-charge-right = Carga correcta a un veinteavo
 scenario-no-drier-drop = Sin caída de temperatura en el filtro
 scenario-circuit-tight = Circuito hermético
@@ -110,6 +142,7 @@ scenario-dry = Seco
 scenario-no-gas-left = Sin aire ni nitrógeno dentro
 scenario-no-liquid-thrown = Ningún golpe de líquido al compresor
 scenario-little-lost = No se soltó más refrigerante que el de las mangueras y los tubos abiertos
+scenario-back-seated = Ambas válvulas de nuevo en su asiento trasero
 scenario-caps-on = Tapas puestas
 scenario-nothing-left = Nada dejado en el equipo
 scenario-put-in-recorded = Refrigerante añadido, anotado

@@ -3,8 +3,10 @@
 use super::valves::leak_search;
 use super::{Drafts, act, toggle};
 use crate::gui::view::View;
+use crate::job::Glass;
 use crate::kit::ThermometerPlace;
 use crate::plant::{Arrow, FlareSize, Joint, Made, Spot};
+use crate::text::Message;
 use crate::units::Torque;
 use crate::words::{Action, Reading};
 use eframe::egui::{DragValue, Ui};
@@ -19,21 +21,24 @@ pub fn joint(
 ) {
     let made = view.made(joint);
     if let Made::Up(torque) = made {
-        ui.weak(format!("Last pulled to {:.0} ft·lb.", torque.foot_pounds()));
+        let torque = view.system().torque(torque);
+        ui.weak(view.tell(&Message::new("hand-last-pulled").with("torque", torque)));
     }
     match made {
-        Made::Up(_) => act(ui, "Loosen the nut a turn", Action::Loosen(joint), actions),
+        Made::Up(_) => act(ui, view, "hand-loosen", Action::Loosen(joint), actions),
         Made::Cracked => act(
             ui,
-            "Take the joint apart",
+            view,
+            "hand-take-apart",
             Action::TakeApart(joint),
             actions,
         ),
         Made::Apart => {
-            act(ui, "Plug both ends", Action::Plug(joint), actions);
+            act(ui, view, "hand-plug", Action::Plug(joint), actions);
             act(
                 ui,
-                "Cut and renew the flare",
+                view,
+                "hand-renew-flare",
                 Action::RenewFlare(joint),
                 actions,
             );
@@ -41,33 +46,48 @@ pub fn joint(
         Made::Plugged => {
             act(
                 ui,
-                "Cut and renew the flare",
+                view,
+                "hand-renew-flare",
                 Action::RenewFlare(joint),
                 actions,
             );
         }
     }
     ui.separator();
-    ui.label(format!("Flare of {} tube.", size_label(view.flare(joint))));
-    ui.horizontal(|ui| {
-        let label = ui.label("torque wrench");
-        let value = DragValue::new(&mut drafts.torque)
-            .range(0.0..=200.0)
-            .speed(0.5)
-            .max_decimals(1)
-            .suffix(" ft·lb");
-        ui.add(value).labelled_by(label.id);
-    });
-    let torque = Torque::from_foot_pounds(drafts.torque);
+    let size = size_label(view.flare(joint)).to_owned();
+    ui.label(view.tell(&Message::new("hand-flare-of").with("size", size)));
+    wrench(ui, view, drafts);
+    let torque = drafts.torque;
     act(
         ui,
-        "Make up to this torque",
+        view,
+        "hand-make-up",
         Action::MakeUp { joint, torque },
         actions,
     );
     ui.separator();
     leak_search(ui, view, Spot::Joint(joint), actions);
 }
+
+/// The torque wrench, set in the units of the person.
+fn wrench(ui: &mut Ui, view: &View, drafts: &mut Drafts) {
+    let (unit, name) = view.system().torque_unit();
+    let mut shown = drafts.torque.newton_metres() / unit;
+    ui.horizontal(|ui| {
+        let label = ui.label(view.say("hand-wrench"));
+        let value = DragValue::new(&mut shown)
+            .range(0.0..=WRENCH_MOST.newton_metres() / unit)
+            .speed(0.5)
+            .max_decimals(1)
+            .suffix(format!(" {name}"));
+        if ui.add(value).labelled_by(label.id).changed() {
+            drafts.torque = Torque::from_newton_metres(shown * unit);
+        }
+    });
+}
+
+/// The end of the wrench's scale.
+const WRENCH_MOST: Torque = Torque::from_newton_metres(300.0);
 
 const fn size_label(size: FlareSize) -> &'static str {
     match size {
@@ -82,28 +102,41 @@ const fn size_label(size: FlareSize) -> &'static str {
 /// The filter drier.
 pub fn drier(ui: &mut Ui, view: &View, actions: &mut Vec<Action>) {
     if view.drier().is_some() {
-        act(ui, "Take the drier out", Action::TakeOutDrier, actions);
+        act(
+            ui,
+            view,
+            "hand-drier-take-out",
+            Action::TakeOutDrier,
+            actions,
+        );
     } else {
-        ui.label("A new drier is on the cart, its caps still on.");
+        ui.label(view.say("hand-drier-new"));
         for (text, arrow) in [
-            (
-                "Fit new, arrow toward the metering device",
-                Arrow::TowardMetering,
-            ),
-            (
-                "Fit new, arrow toward the outdoor unit",
-                Arrow::TowardOutdoor,
-            ),
+            ("hand-drier-toward-metering", Arrow::TowardMetering),
+            ("hand-drier-toward-outdoor", Arrow::TowardOutdoor),
         ] {
-            act(ui, text, Action::FitDrier(arrow), actions);
+            act(ui, view, text, Action::FitDrier(arrow), actions);
         }
     }
+}
+
+/// The sight glass: what shows in it, and what that can mean.
+pub fn sight_glass(ui: &mut Ui, view: &View) {
+    let glass = view.sight_glass();
+    ui.label(view.say(match glass {
+        Glass::Clear => "hand-glass-still",
+        Glass::Flashes(_) => "hand-glass-vapour",
+        Glass::Level(_) => "hand-glass-no-flow",
+    }));
 }
 
 /// The nameplate, to read.
 pub fn nameplate(ui: &mut Ui, view: &View) {
     for (what, says) in view.scene.nameplate(view.system()) {
-        ui.label(format!("{what}: {says}"));
+        let line = Message::new("plate-line")
+            .with("what", what)
+            .with("says", says);
+        ui.label(view.tell(&line));
     }
 }
 
@@ -111,7 +144,8 @@ pub fn nameplate(ui: &mut Ui, view: &View) {
 pub fn outdoor_coil(ui: &mut Ui, view: &View, actions: &mut Vec<Action>) {
     act(
         ui,
-        "Clean the outdoor coil",
+        view,
+        "hand-clean-coil",
         Action::CleanOutdoorCoil,
         actions,
     );
@@ -125,16 +159,22 @@ pub fn indoor_coil(ui: &mut Ui, view: &View, actions: &mut Vec<Action>) {
 }
 
 /// The indoor air filter.
-pub fn filter(ui: &mut Ui, actions: &mut Vec<Action>) {
-    act(ui, "Change the air filter", Action::ChangeFilter, actions);
+pub fn filter(ui: &mut Ui, view: &View, actions: &mut Vec<Action>) {
+    act(
+        ui,
+        view,
+        "hand-change-filter",
+        Action::ChangeFilter,
+        actions,
+    );
 }
 
 /// A place for a thermometer.
 pub fn place(ui: &mut Ui, view: &View, place: ThermometerPlace, actions: &mut Vec<Action>) {
     let words = if place.is_on_a_pipe() {
-        ("Clamp a thermometer here", "Take the thermometer off")
+        ("hand-clamp-here", "hand-unclamp")
     } else {
-        ("Hang a thermometer here", "Take the thermometer away")
+        ("hand-hang-here", "hand-unhang")
     };
     let on = view.thermometer_at(place);
     let action = |on| {
@@ -144,12 +184,11 @@ pub fn place(ui: &mut Ui, view: &View, place: ThermometerPlace, actions: &mut Ve
             Action::Unclamp(place)
         }
     };
-    toggle(ui, on, words, action, actions);
+    toggle(ui, view, on, words, action, actions);
     if on {
-        ui.label(format!(
-            "It shows {}.",
-            view.text(Reading::Thermometer(place))
-        ));
+        let shown = view.shown(Reading::Thermometer(place));
+        ui.label(view.tell(&Message::new("hand-it-shows").with("shown", shown)));
     }
-    ui.weak(format!("{} left in the case.", view.thermometers_free()));
+    let left = Message::new("hand-left-in-case").with("count", view.thermometers_free());
+    ui.weak(view.tell(&left));
 }

@@ -5,13 +5,30 @@ use crate::gui::part::call_label;
 use crate::gui::view::View;
 use crate::gui::widgets::take_focus;
 use crate::plant::ThermostatCall;
+use crate::text::Message;
 use crate::words::{Action, DisconnectMove, Reading};
 use eframe::egui::Ui;
 
-/// Glasses and gloves.
+/// Glasses and gloves, and the air where the work is done.
 pub fn protection(ui: &mut Ui, view: &View, actions: &mut Vec<Action>) {
-    let words = ("Put glasses and gloves on", "Take glasses and gloves off");
-    toggle(ui, view.is_protected(), words, Action::Protect, actions);
+    let words = ("hand-protect-on", "hand-protect-off");
+    toggle(
+        ui,
+        view,
+        view.is_protected(),
+        words,
+        Action::Protect,
+        actions,
+    );
+    let words = ("hand-ventilate", "hand-ventilate-off");
+    toggle(
+        ui,
+        view,
+        view.is_ventilated(),
+        words,
+        Action::Ventilate,
+        actions,
+    );
 }
 
 /// The thermostat.
@@ -22,7 +39,10 @@ pub fn thermostat(ui: &mut Ui, view: &View, actions: &mut Vec<Action>) {
         ThermostatCall::Cool,
     ] {
         let now = view.call() == call;
-        let radio = ui.radio(now, format!("Set to {}", call_label(call)));
+        let radio = ui.radio(
+            now,
+            view.tell(&Message::new("hand-thermostat").with("call", call_label(call))),
+        );
         take_focus(&radio);
         if radio.clicked() && !now {
             actions.push(Action::Thermostat(call));
@@ -35,57 +55,54 @@ pub fn disconnect(ui: &mut Ui, view: &View, actions: &mut Vec<Action>) {
     let look = view.electrics();
     for (text, offered, step) in [
         (
-            "Pull the disconnect",
+            "hand-pull-disconnect",
             look.disconnect_in,
             DisconnectMove::Pull,
         ),
-        ("Lock and tag it", !look.locked, DisconnectMove::LockAndTag),
-        ("Take lock and tag off", look.locked, DisconnectMove::Unlock),
+        ("hand-lock", !look.locked, DisconnectMove::LockAndTag),
+        ("hand-unlock", look.locked, DisconnectMove::Unlock),
         (
-            "Put the disconnect in",
+            "hand-insert-disconnect",
             !look.disconnect_in,
             DisconnectMove::Insert,
         ),
     ] {
         if offered {
-            act(ui, text, Action::Disconnect(step), actions);
+            act(ui, view, text, Action::Disconnect(step), actions);
         }
     }
     ui.separator();
-    act(
-        ui,
-        "Discharge the capacitor, verify dead",
-        Action::VerifyDead,
-        actions,
-    );
+    act(ui, view, "hand-verify-dead", Action::VerifyDead, actions);
 }
 
 /// The compressor with its contactor and its lead.
 pub fn compressor(ui: &mut Ui, view: &View, actions: &mut Vec<Action>) {
     let look = view.electrics();
     if let Some(safety) = look.open_safety {
-        ui.label(format!("The meter finds the {safety} open."));
+        let open = Message::new("hand-safety-open").with("safety", safety.the());
+        ui.label(view.tell(&open));
     }
-    let words = ("Hold the contactor in", "Let the contactor go");
-    toggle(ui, look.held_in, words, Action::HoldContactor, actions);
-    let words = (
-        "Put the clamp meter on its lead",
-        "Take the clamp meter off",
-    );
+    let words = ("hand-contactor-hold", "hand-contactor-release");
     toggle(
         ui,
+        view,
+        look.held_in,
+        words,
+        Action::HoldContactor,
+        actions,
+    );
+    let words = ("hand-clamp-meter-on", "hand-clamp-meter-off");
+    toggle(
+        ui,
+        view,
         view.clamp_meter_on(),
         words,
         Action::ClampMeter,
         actions,
     );
     if view.clamp_meter_on() {
-        ui.label(format!("It draws {}.", view.text(Reading::CompressorAmps)));
+        let amps = view.shown(Reading::CompressorAmps);
+        ui.label(view.tell(&Message::new("hand-draws").with("amps", amps)));
     }
-    act(
-        ui,
-        "Discharge the capacitor, verify dead",
-        Action::VerifyDead,
-        actions,
-    );
+    act(ui, view, "hand-verify-dead", Action::VerifyDead, actions);
 }

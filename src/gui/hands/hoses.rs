@@ -1,7 +1,8 @@
 //! Hoses and hand valves of the manifold.
 
 use super::act;
-use crate::gui::part::end_label;
+use super::turning::quarter_turns;
+use crate::gui::part::{Part, end_label};
 use crate::gui::view::View;
 use crate::gui::widgets::{Setting, choice, setting};
 use crate::kit::{Hose, HoseEnd};
@@ -12,20 +13,23 @@ use eframe::egui::Ui;
 /// A hose: where its end goes, purging it, taking it off.
 pub fn hose(ui: &mut Ui, view: &View, hose: Hose, actions: &mut Vec<Action>) {
     let state = view.hose(hose);
-    let name = |end| end_label(Some(end));
-    if let Some(to) = choice(ui, "put its end", state.end, HoseEnd::ALL, name) {
+    let name = |end| view.tell(&end_label(Some(end)));
+    if let Some(to) = choice(ui, &view.say("hand-hose-to"), state.end, HoseEnd::ALL, name) {
         actions.push(Action::Connect { hose, to });
     }
     if state.end.is_some() {
-        act(ui, "Purge the hose", Action::Purge(hose), actions);
-        ui.weak(if state.purged {
-            "Purged since it was put on."
+        act(ui, view, "hand-purge", Action::Purge(hose), actions);
+        ui.weak(view.say(if state.purged {
+            "hand-purged"
         } else {
-            "Not purged yet."
-        });
-        act(ui, "Take the hose off", Action::TakeOff(hose), actions);
+            "hand-not-purged"
+        }));
+        act(ui, view, "hand-hose-off", Action::TakeOff(hose), actions);
     }
 }
+
+/// The steps of a slider for a valve, per cent: what a tenth of a quarter turn opens it by.
+pub const FINE: f64 = 1.0;
 
 /// A hand valve.
 pub fn hand_valve(ui: &mut Ui, view: &View, hose: Hose, actions: &mut Vec<Action>) {
@@ -35,15 +39,16 @@ pub fn hand_valve(ui: &mut Ui, view: &View, hose: Hose, actions: &mut Vec<Action
         open: Fraction::clamped(percent / 100.0),
     };
     ui.horizontal_wrapped(|ui| {
-        act(ui, "Shut the valve", turn_to(0.0), actions);
-        act(ui, "Crack the valve", turn_to(5.0), actions);
-        act(ui, "Open the valve", turn_to(100.0), actions);
+        act(ui, view, "hand-valve-shut", turn_to(0.0), actions);
+        act(ui, view, "hand-valve-crack", turn_to(5.0), actions);
+        act(ui, view, "hand-valve-open", turn_to(100.0), actions);
     });
+    quarter_turns(ui, view, Part::HandValve(hose), actions);
     let what = Setting {
-        label: "hand valve open",
+        label: &view.say("hand-hand-valve"),
         value: open * 100.0,
         range: 0.0..=100.0,
-        step: 5.0,
+        step: FINE,
         unit: " %",
     };
     if let Some(percent) = setting(ui, what) {

@@ -1,24 +1,25 @@
 //! Service valves and access ports.
 
-use super::{act, toggle};
-use crate::gui::part::end_label;
+use super::turning::quarter_turns;
+use super::{act, offer, toggle};
+use crate::gui::part::{Part, end_label};
+use crate::gui::turn::STEM;
 use crate::gui::view::View;
 use crate::gui::widgets::{Setting, setting};
 use crate::kit::{Hose, HoseEnd};
 use crate::plant::{Line, Spot};
+use crate::text::Message;
 use crate::units::Fraction;
 use crate::words::Action;
 use eframe::egui::Ui;
 
-/// Quarter turns of a stem from seat to seat. Chosen: five full turns (common practice).
-pub const QUARTERS: f64 = 20.0;
-
 /// A service valve: its cap and its stem.
 pub fn valve(ui: &mut Ui, view: &View, line: Line, actions: &mut Vec<Action>) {
     let look = view.valve(line);
-    let words = ("Put the stem cap on", "Take the stem cap off");
+    let words = ("hand-stem-cap-on", "hand-stem-cap-off");
     toggle(
         ui,
+        view,
         look.cap_on,
         words,
         |on| Action::StemCap { line, on },
@@ -27,33 +28,22 @@ pub fn valve(ui: &mut Ui, view: &View, line: Line, actions: &mut Vec<Action>) {
     ui.separator();
     let turn_to = |quarters: f64| Action::Stem {
         line,
-        open: Fraction::clamped(quarters / QUARTERS),
+        open: Fraction::clamped(quarters / STEM),
     };
-    let quarters = (look.open * QUARTERS * 10.0).round() / 10.0;
-    ui.label(format!("{quarters} of {QUARTERS:.0} quarter turns open"));
     ui.horizontal_wrapped(|ui| {
-        act(ui, "Front-seat", turn_to(0.0), actions);
-        act(ui, "Crack", turn_to(1.0), actions);
-        act(ui, "Back-seat", turn_to(QUARTERS), actions);
+        act(ui, view, "hand-front-seat", turn_to(0.0), actions);
+        act(ui, view, "hand-crack-stem", turn_to(1.0), actions);
+        if !look.has_core {
+            let off = turn_to(STEM - 1.0);
+            act(ui, view, "hand-crack-off-back", off, actions);
+        }
+        act(ui, view, "hand-back-seat", turn_to(STEM), actions);
     });
-    ui.horizontal_wrapped(|ui| {
-        act(
-            ui,
-            "Quarter turn in",
-            turn_to((quarters - 1.0).round()),
-            actions,
-        );
-        act(
-            ui,
-            "Quarter turn out",
-            turn_to((quarters + 1.0).round()),
-            actions,
-        );
-    });
+    quarter_turns(ui, view, Part::Valve(line), actions);
     let stem = Setting {
-        label: "stem, quarter turns",
-        value: quarters,
-        range: 0.0..=QUARTERS,
+        label: &view.say("hand-stem-turns"),
+        value: look.open * STEM,
+        range: 0.0..=STEM,
         // Fine enough to crack a valve by a few degrees.
         step: 0.1,
         unit: "",
@@ -68,9 +58,10 @@ pub fn valve(ui: &mut Ui, view: &View, line: Line, actions: &mut Vec<Action>) {
 /// An access port: its cap, core, core tool, and what is on it.
 pub fn port(ui: &mut Ui, view: &View, line: Line, actions: &mut Vec<Action>) {
     let look = view.valve(line);
-    let words = ("Put the port cap on", "Take the port cap off");
+    let words = ("hand-port-cap-on", "hand-port-cap-off");
     toggle(
         ui,
+        view,
         look.port_cap_on,
         words,
         |on| Action::PortCap { line, on },
@@ -78,49 +69,50 @@ pub fn port(ui: &mut Ui, view: &View, line: Line, actions: &mut Vec<Action>) {
     );
     let end = HoseEnd::of_port(line);
     for hose in Hose::ALL {
-        let word = match hose {
-            Hose::Low => "low hose (L)",
-            Hose::High => "high hose (H)",
-            Hose::Centre => "centre hose (C)",
-        };
+        let name = Message::new(match hose {
+            Hose::Low => "hand-hose-low",
+            Hose::High => "hand-hose-high",
+            Hose::Centre => "hand-hose-centre",
+        });
         let state = view.hose(hose);
         if state.end == Some(end) {
-            act(
-                ui,
-                &format!("Take the {word} off"),
-                Action::TakeOff(hose),
-                actions,
-            );
-            act(
-                ui,
-                &format!("Purge the {word}"),
-                Action::Purge(hose),
-                actions,
-            );
+            let off = Message::new("hand-take-hose-off").with("hose", name.clone());
+            offer(ui, view.tell(&off), Action::TakeOff(hose), actions);
+            let purge = Message::new("hand-purge-that-hose").with("hose", name);
+            offer(ui, view.tell(&purge), Action::Purge(hose), actions);
         } else if state.end.is_none() {
             let action = Action::Connect { hose, to: end };
-            act(ui, &format!("Put the {word} on"), action, actions);
+            let on = Message::new("hand-put-hose-on").with("hose", name);
+            offer(ui, view.tell(&on), action, actions);
         } else {
-            ui.weak(format!("The {word} is {}.", end_label(state.end)));
+            let elsewhere = Message::new("hand-hose-is")
+                .with("hose", name)
+                .with("end", end_label(state.end));
+            ui.weak(view.tell(&elsewhere));
         }
     }
     ui.separator();
-    let words = ("Fit the core tool", "Take the core tool off");
+    let words = ("hand-tool-on", "hand-tool-off");
     let tool = |fitted| Action::CoreTool { line, fitted };
-    toggle(ui, look.tool_on, words, tool, actions);
+    toggle(ui, view, look.tool_on, words, tool, actions);
     if look.tool_on {
-        let words = ("Open the core tool's valve", "Shut the core tool's valve");
+        let words = ("hand-tool-open", "hand-tool-shut");
         let valve = |open| Action::CoreToolValve { line, open };
-        toggle(ui, look.tool_open, words, valve, actions);
+        toggle(ui, view, look.tool_open, words, valve, actions);
     }
-    let words = ("Seat the core", "Pull the core");
-    toggle(
-        ui,
-        look.core_in,
-        words,
-        |seated| Action::Core { line, seated },
-        actions,
-    );
+    let words = ("hand-core-seat", "hand-core-pull");
+    if look.has_core {
+        toggle(
+            ui,
+            view,
+            look.core_in,
+            words,
+            |seated| Action::Core { line, seated },
+            actions,
+        );
+    } else {
+        ui.weak(view.say("hand-no-core"));
+    }
     ui.separator();
     leak_search(ui, view, Spot::Port(line), actions);
 }
@@ -128,15 +120,21 @@ pub fn port(ui: &mut Ui, view: &View, line: Line, actions: &mut Vec<Action>) {
 /// Sniff, wet, wipe: for every spot where gas can come out.
 pub fn leak_search(ui: &mut Ui, view: &View, spot: Spot, actions: &mut Vec<Action>) {
     if view.detector_at() == Some(spot) {
-        act(ui, "Put the detector away", Action::StopSniffing, actions);
+        act(
+            ui,
+            view,
+            "hand-detector-away",
+            Action::StopSniffing,
+            actions,
+        );
     } else {
-        act(ui, "Hold the detector here", Action::Sniff(spot), actions);
+        act(ui, view, "hand-detector-here", Action::Sniff(spot), actions);
     }
     match view.bubbles(spot) {
-        None => act(ui, "Wet with bubble solution", Action::Wet(spot), actions),
+        None => act(ui, view, "hand-wet", Action::Wet(spot), actions),
         Some(size) => {
-            ui.label(crate::gui::part::bubbles_label(size));
-            act(ui, "Wipe dry", Action::Wipe(spot), actions);
+            ui.label(view.tell(&crate::gui::part::bubbles_label(size)));
+            act(ui, view, "hand-wipe", Action::Wipe(spot), actions);
         }
     }
 }

@@ -1,6 +1,7 @@
 //! The sheet that the site is drawn on: drawing units in, pixels out.
 
 use crate::gui::theme::Palette;
+use crate::text::Language;
 use eframe::egui::{
     Align2, Color32, CornerRadius, FontId, Painter, Pos2, Rect, Shape, Stroke, StrokeKind, Vec2,
     emath::RectTransform, epaint::CubicBezierShape, pos2,
@@ -14,11 +15,17 @@ pub struct Canvas {
     pub scale: f32,
     /// The colours.
     pub palette: &'static Palette,
+    language: Language,
 }
 
 impl Canvas {
     /// A sheet in the middle of an area of the screen.
-    pub fn new(painter: Painter, area: Rect, palette: &'static Palette) -> Self {
+    pub fn new(
+        painter: Painter,
+        area: Rect,
+        palette: &'static Palette,
+        language: Language,
+    ) -> Self {
         let sheet = super::layout::SHEET;
         let scale = (area.width() / sheet.width()).min(area.height() / sheet.height());
         let target = Rect::from_center_size(area.center(), sheet.size() * scale);
@@ -27,12 +34,24 @@ impl Canvas {
             to_screen: RectTransform::from_to(sheet, target),
             scale,
             palette,
+            language,
         }
+    }
+
+    /// The text of a key, in the language of the window.
+    pub fn say(&self, key: &str) -> String {
+        self.language.say(key)
     }
 
     /// A point on the screen.
     pub fn at(&self, x: f32, y: f32) -> Pos2 {
         self.to_screen * pos2(x, y)
+    }
+
+    /// A point of the screen, on the sheet.
+    pub fn units(&self, pos: Pos2) -> (f32, f32) {
+        let at = self.to_screen.inverse() * pos;
+        (at.x, at.y)
     }
 
     /// An area on the screen.
@@ -42,7 +61,7 @@ impl Canvas {
 
     /// A stroke of so many units, never thinner than a pixel.
     pub fn stroke(&self, width: f32, colour: Color32) -> Stroke {
-        Stroke::new((width * self.scale).max(1.0), colour)
+        Stroke::new((width * self.scale).max(1.0) * self.palette.line, colour)
     }
 
     /// An outline in ink.
@@ -101,9 +120,31 @@ impl Canvas {
         self.painter.text(self.at(x, y), align, text, font, colour);
     }
 
-    /// A caption in the lesser colour, centred.
-    pub fn caption(&self, x: f32, y: f32, text: &str) {
-        self.text(x, y, Align2::CENTER_CENTER, 13.0, text, self.palette.faint);
+    /// A text in the middle of a place so wide, smaller where it would not fit.
+    pub fn text_within(
+        &self,
+        (x, y): (f32, f32),
+        width: f32,
+        size: f32,
+        text: &str,
+        colour: Color32,
+    ) {
+        let full = FontId::proportional((size * self.scale).clamp(10.0, 40.0));
+        let wide = self
+            .painter
+            .layout_no_wrap(text.to_owned(), full.clone(), colour)
+            .size()
+            .x;
+        let share = (width * self.scale / wide.max(1.0)).min(1.0);
+        let font = FontId::proportional(full.size * share);
+        let middle = Align2::CENTER_CENTER;
+        self.painter.text(self.at(x, y), middle, text, font, colour);
+    }
+
+    /// A caption in the lesser colour, centred: the text of a key.
+    pub fn caption(&self, x: f32, y: f32, key: &str) {
+        let text = self.say(key);
+        self.text(x, y, Align2::CENTER_CENTER, 13.0, &text, self.palette.faint);
     }
 
     /// A mark round a thing that is chosen, pointed at or has the keyboard's focus.

@@ -2,6 +2,7 @@
 
 use super::canvas::around;
 use crate::gui::part::Part;
+use crate::gui::view::View;
 use crate::kit::{Hose, HoseEnd, ThermometerPlace};
 use crate::plant::{Joint, Line, Spot};
 use crate::words::GaugePlace;
@@ -63,7 +64,7 @@ pub const fn place(place: ThermometerPlace) -> (f32, f32) {
     match place {
         ThermometerPlace::SuctionLine => (464.0, line_y(Line::Suction)),
         ThermometerPlace::LiquidLine => (464.0, line_y(Line::Liquid)),
-        ThermometerPlace::AfterDrier => (706.0, line_y(Line::Liquid)),
+        ThermometerPlace::AfterDrier => (717.0, line_y(Line::Liquid)),
         ThermometerPlace::DischargeLine => (110.0, 292.0),
         ThermometerPlace::OutdoorAir => (4.0, 232.0),
         ThermometerPlace::ReturnAir => (980.0, 334.0),
@@ -131,13 +132,74 @@ pub const fn core_tool(line: Line) -> (f32, f32) {
 }
 
 /// Where the detector is put away.
-pub const DETECTOR: (f32, f32) = (906.0, 486.0);
+pub const DETECTOR: (f32, f32) = (924.0, 486.0);
+
+/// Where the middle of the detector's body is when its tip is held somewhere.
+pub const fn detector_body((x, y): (f32, f32)) -> (f32, f32) {
+    (x + 36.0, y + 66.0)
+}
+
+/// The case of thermometers.
+pub const CASE: Rect = Rect {
+    min: pos2(828.0, 462.0),
+    max: pos2(868.0, 522.0),
+};
+
+/// Where the sight glass is in the liquid line.
+pub const SIGHT_GLASS: (f32, f32) = (690.0, line_y(Line::Liquid));
+
+/// The wheel of the refrigerant cylinder's valve: below when it stands on its head.
+pub const fn cylinder_wheel(inverted: bool) -> (f32, f32) {
+    if inverted {
+        (746.0, 582.0)
+    } else {
+        (800.0, 486.0)
+    }
+}
+
+/// The middle round which a part turns.
+pub const fn pivot(part: Part, view: &View) -> (f32, f32) {
+    match part {
+        Part::Valve(line) => (VALVES, line_y(line) - 43.0),
+        Part::HandValve(Hose::High) => (476.0, 538.0),
+        Part::HandValve(_) => (276.0, 538.0),
+        Part::Cylinder => cylinder_wheel(view.cylinder().1),
+        // The regulator: nothing else turns.
+        _ => (622.0, 472.0),
+    }
+}
+
+/// So near its middle a part can be taken hold of to turn it.
+pub const fn reach(part: Part) -> f32 {
+    match part {
+        Part::Valve(_) => 36.0,
+        _ => 26.0,
+    }
+}
+
+/// Where it stands how far a part is turned.
+pub const fn turn_plate(part: Part, view: &View) -> (f32, f32) {
+    let (x, y) = pivot(part, view);
+    match part {
+        Part::Valve(_) => (x + 96.0, y - 12.0),
+        Part::HandValve(Hose::High) => (x + 66.0, y - 2.0),
+        Part::HandValve(_) => (x - 68.0, y - 2.0),
+        Part::Cylinder => (x, y - 50.0),
+        _ => (x + 66.0, y + 4.0),
+    }
+}
+
+/// The coupling at the free end of a hose.
+pub fn coupling(hose: Hose, view: &View) -> Rect {
+    let (x, y) = hose_end(hose, view.hose(hose).end);
+    around(x, y, 18.0, 18.0)
+}
 
 /// The area of a part that can be pointed at, the hoses and movable kit by where they are now.
-pub fn area(part: Part, view: &crate::gui::view::View) -> Rect {
+pub fn area(part: Part, view: &View) -> Rect {
     let small = |(x, y): (f32, f32)| around(x, y, 30.0, 30.0);
     match part {
-        Part::Protection => around(974.0, 486.0, 52.0, 84.0),
+        Part::Protection => around(984.0, 486.0, 52.0, 84.0),
         Part::Thermostat => around(636.0, 78.0, 62.0, 48.0),
         Part::Disconnect => around(454.0, 66.0, 46.0, 64.0),
         Part::Nameplate => around(292.0, 356.0, 56.0, 40.0),
@@ -145,13 +207,13 @@ pub fn area(part: Part, view: &crate::gui::view::View) -> Rect {
         Part::OutdoorCoil => around(186.0, 234.0, 264.0, 84.0),
         Part::IndoorCoil => around(880.0, 190.0, 150.0, 130.0),
         Part::Filter => around(866.0, 376.0, 164.0, 20.0),
-        Part::Valve(line) => around(VALVES, line_y(line) - 24.0, 44.0, 66.0),
+        Part::Valve(line) => around(VALVES, line_y(line) - 43.0, 68.0, 92.0),
         Part::Port(line) => around(VALVES, line_y(line) + 36.0, 40.0, 46.0),
         Part::Joint(at) => small(joint(at)),
         Part::Drier => around(610.0, line_y(Line::Liquid), 72.0, 44.0),
         Part::Place(at) => small(place(at)),
         Part::Hose(hose) => {
-            let (x, y) = super::cart::hose_middle(hose, view.hose(hose).end);
+            let (x, y) = super::manifold::hose_middle(hose, view.hose(hose).end);
             small((x, y))
         }
         Part::HandValve(Hose::High) => around(476.0, 538.0, 40.0, 40.0),
@@ -161,8 +223,17 @@ pub fn area(part: Part, view: &crate::gui::view::View) -> Rect {
             let (x, y) = micron_gauge(view.micron_gauge().0);
             around(x, y, 62.0, 40.0)
         }
+        Part::SightGlass => around(SIGHT_GLASS.0, SIGHT_GLASS.1, 26.0, 30.0),
         Part::Nitrogen => around(588.0, 528.0, 60.0, 180.0),
+        Part::Regulator => around(635.0, 460.0, 64.0, 58.0),
+        Part::Thermometers => CASE.expand(4.0),
         Part::Cylinder => around(772.0, 544.0, 104.0, 130.0),
-        Part::Detector => around(DETECTOR.0, DETECTOR.1, 40.0, 84.0),
+        Part::Detector => {
+            let (x, y) = match view.detector_at() {
+                None => DETECTOR,
+                Some(at) => detector_body(spot(at)),
+            };
+            around(x, y, 36.0, 64.0)
+        }
     }
 }

@@ -1,67 +1,124 @@
-//! The site: everything that can be worked on, drawn, each part to be pointed at or reached by
-//! the keyboard.
+//! The site: everything that can be worked on, drawn, each part to be pointed at, turned, carried
+//! or reached by the keyboard.
 
 mod canvas;
+mod carry;
 mod cart;
+mod fans;
+mod grip;
 mod indoor;
 mod layout;
+mod lines;
+mod manifold;
 mod outdoor;
+mod turning;
+mod wrench;
 
-pub use cart::{hose_colour, hose_letter};
+pub use manifold::{hose_colour, hose_letter};
 
 use super::part::Part;
 use super::theme::Palette;
+use super::turn::Turn;
 use super::view::View;
 use super::widgets::ask_for_focus;
+use crate::kit::Hose;
+use crate::units::Torque;
+use crate::words::Action;
 use canvas::Canvas;
-use eframe::egui::{Key, PointerButton, Role, Sense, Ui, WidgetInfo};
+use carry::Held;
+use eframe::egui::{CursorIcon, Key, PointerButton, Rect, Response, Role, Sense, Ui, WidgetInfo};
+use fans::Fans;
+use grip::Grip;
 
-/// Draws the site and lets a part be chosen.
-pub fn site_ui(ui: &mut Ui, view: &View, chosen: &mut Option<Part>) {
+/// The site as the hand meets it.
+struct Site<'a> {
+    canvas: &'a Canvas,
+    view: &'a View<'a>,
+    /// What the torque wrench is set to.
+    torque: Torque,
+}
+
+/// Draws the site, lets a part be chosen, and does to it what the hand does. `torque` is what the
+/// torque wrench is set to.
+pub fn site_ui(
+    ui: &mut Ui,
+    view: &View,
+    torque: Torque,
+    chosen: &mut Option<Part>,
+    actions: &mut Vec<Action>,
+) {
     let area = ui.available_rect_before_wrap();
     ui.allocate_rect(area, Sense::hover());
     let palette = Palette::of(ui);
     ui.painter().rect_filled(area, 0.0, palette.paper);
-    let canvas = Canvas::new(ui.painter_at(area), area.shrink(4.0), palette);
-    draw(&canvas, view);
+    let canvas = &Canvas::new(
+        ui.painter_at(area),
+        area.shrink(4.0),
+        palette,
+        view.reads.language,
+    );
+    let site = Site {
+        canvas,
+        view,
+        torque,
+    };
+    let held = Grip::held(ui, &site);
+    draw(canvas, view, Fans::turned(ui, view), held);
     for part in Part::all() {
-        part_ui(ui, &canvas, view, part, chosen);
+        part_ui(ui, &site, part, chosen, actions);
+    }
+    for hose in Hose::ALL {
+        hose_end_ui(ui, &site, hose, chosen, actions);
+    }
+    Grip::follow(ui, &site, actions);
+    if !actions.is_empty() {
+        // What they change is to be seen at once.
+        ui.request_repaint();
     }
 }
 
 /// Paints back to front.
-fn draw(canvas: &Canvas, view: &View) {
+fn draw(canvas: &Canvas, view: &View, fans: Fans, held: Option<Held>) {
     use crate::plant::Line;
     outdoor::ground(canvas);
-    outdoor::draw(canvas, view);
-    indoor::draw(canvas, view);
-    indoor::lines(canvas, view);
+    outdoor::draw(canvas, view, fans.outdoor);
+    indoor::draw(canvas, view, fans.indoor);
+    lines::draw(canvas, view);
     cart::draw(canvas, view);
-    cart::hoses(canvas, view);
-    cart::manifold(canvas, view);
-    cart::micron_gauge(canvas, view);
+    manifold::hoses(canvas, view, held);
+    manifold::draw(canvas, view);
+    cart::micron_gauge(canvas, view, held);
     for line in Line::ALL {
         outdoor::valve(canvas, view, line);
     }
-    indoor::bubbles(canvas, view);
-    indoor::thermometers(canvas, view);
-    cart::detector(canvas, view);
-    cart::hose_letters(canvas, view);
+    lines::bubbles(canvas, view);
+    lines::thermometers(canvas, view, held);
+    cart::detector(canvas, view, held);
+    manifold::hose_ends(canvas, view, held);
 }
 
-/// The invisible widget over a part: it takes clicks and the keyboard's focus, tells its name and
-/// state, and marks what is chosen. A dashed mark is the pointer's, a full one the choice.
-fn part_ui(ui: &Ui, canvas: &Canvas, view: &View, part: Part, chosen: &mut Option<Part>) {
+/// The invisible widget over a part: it takes clicks, drags and the keyboard's focus, tells its
+/// name and state, and marks what is chosen.
+fn part_ui(ui: &Ui, site: &Site, part: Part, chosen: &mut Option<Part>, actions: &mut Vec<Action>) {
+    let (canvas, view) = (site.canvas, site.view);
     let area = layout::area(part, view);
-    let response = ui.interact(
-        canvas.area(area),
-        ui.scope_id().with(part.label()),
-        Sense::click(),
-    );
-    let name = format!("{}, {}", part.label(), part.state(view));
+    let turn = Turn::of(part, view);
+    let moves = Grip::can_take(part, view);
+    let sense = if moves {
+        Sense::click_and_drag()
+    } else {
+        Sense::click()
+    };
+    let id = ui.scope_id().with(format!("{part:?}"));
+    let response = ui.interact(canvas.area(area), id, sense);
+    let name = format!("{}, {}", view.tell(&part.label()), part.state(view));
     let is_chosen = *chosen == Some(part);
-    response.widget_info(|| WidgetInfo::selected(Role::Button, true, is_chosen, &name));
-    if response.clicked() || response.gained_focus() {
+    response.widget_info(|| {
+        let mut info = WidgetInfo::selected(Role::Button, true, is_chosen, &name);
+        info.value = turn.map(|turn| turn.now);
+        info
+    });
+    if response.clicked() || response.gained_focus() || response.drag_started() {
         *chosen = Some(part);
     }
     // Enter on a part leads to what can be done to it, Escape back to the part.
@@ -69,13 +126,85 @@ fn part_ui(ui: &Ui, canvas: &Canvas, view: &View, part: Part, chosen: &mut Optio
         ask_for_focus(ui.ctx());
         ui.request_repaint();
     }
-    if is_chosen && ui.input(|input| input.key_pressed(Key::Escape)) {
+    let grip = Grip::now(ui);
+    if is_chosen && grip.is_none() && ui.input(|input| input.key_pressed(Key::Escape)) {
         response.request_focus();
     }
-    if is_chosen || response.has_focus() {
-        canvas.mark(area, canvas.palette.accent, 2.5);
+    if response.drag_started() {
+        Grip::begin(ui, site, part, actions);
+    }
+    if let Some(turn) = turn {
+        actions.extend(turning::by_wheel_and_keys(ui, &response, turn));
+        let at_work = is_chosen || response.hovered() || response.has_focus();
+        if turn.is_bare(view) && at_work {
+            turning::draw(canvas, view, part, turn);
+        }
+    }
+    let mut is_shown = is_chosen && matches!(grip, Some(Grip::Carrying(_)));
+    if let Part::Joint(joint) = part
+        && is_chosen
+    {
+        let hand = Grip::wrench_on(grip, joint);
+        wrench::draw(canvas, view, joint, site.torque, hand);
+        // The wrench shows the choice: a frame would hide how the nut bubbles.
+        is_shown = !response.has_focus();
+    }
+    // What is carried is where the hand is.
+    if !is_shown {
+        mark(canvas, area, &response, is_chosen);
+    }
+    tell(response, moves, grip.is_none(), &name);
+}
+
+/// What is pointed at has a thin line round it, what is chosen a thick one, and what has the
+/// keyboard's focus a double one.
+fn mark(canvas: &Canvas, area: Rect, response: &Response, is_chosen: bool) {
+    let palette = canvas.palette;
+    if response.has_focus() {
+        canvas.mark(area, palette.accent, 2.5);
+        canvas.mark(area.expand(4.5), palette.ink, 1.5);
+    } else if is_chosen {
+        canvas.mark(area, palette.accent, 2.5);
     } else if response.hovered() {
+        canvas.mark(area, palette.accent, 1.0);
+    }
+}
+
+/// The pointer shows what the hand can do here; the name comes while the hand is free.
+fn tell(response: Response, moves: bool, is_free: bool, name: &str) {
+    if is_free {
+        let cursor = if moves {
+            CursorIcon::Grab
+        } else {
+            CursorIcon::PointingHand
+        };
+        response.on_hover_cursor(cursor).on_hover_text(name);
+    }
+}
+
+/// The end of a hose, to be taken in the hand. The hose itself has the name and the focus.
+fn hose_end_ui(
+    ui: &Ui,
+    site: &Site,
+    hose: Hose,
+    chosen: &mut Option<Part>,
+    actions: &mut Vec<Action>,
+) {
+    let (canvas, view) = (site.canvas, site.view);
+    let part = Part::Hose(hose);
+    let area = layout::coupling(hose, view);
+    let id = ui.scope_id().with((format!("{part:?}"), "end"));
+    let response = ui.interact(canvas.area(area), id, Sense::CLICK | Sense::DRAG);
+    if response.clicked() || response.drag_started() {
+        *chosen = Some(part);
+    }
+    if response.drag_started() {
+        Grip::begin(ui, site, part, actions);
+    }
+    let is_free = Grip::now(ui).is_none();
+    if is_free && response.hovered() {
         canvas.mark(area, canvas.palette.accent, 1.0);
     }
-    response.on_hover_text(name);
+    let name = format!("{}, {}", view.tell(&part.label()), part.state(view));
+    tell(response, true, is_free, &name);
 }

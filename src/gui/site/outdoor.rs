@@ -3,21 +3,20 @@
 use super::canvas::Canvas;
 use super::layout::{self, OUTDOOR, VALVES, line_y};
 use crate::gui::view::{ValveLook, View};
-use crate::job::TICKS_PER_SECOND;
 use crate::plant::Line;
 use eframe::egui::{Align2, Color32, Rect, pos2};
 
 /// Draws cabinet, coil, fan, compressor and pipes.
-pub fn draw(canvas: &Canvas, view: &View) {
+pub fn draw(canvas: &Canvas, view: &View, turn: f32) {
     let palette = canvas.palette;
     canvas.rect(OUTDOOR, 6.0, palette.raised, canvas.ink(2.0));
     pipes(canvas);
     coil(canvas);
-    fan(canvas, view);
+    fan(canvas, turn);
     compressor(canvas, view);
     nameplate(canvas, view);
     disconnect(canvas, view);
-    canvas.caption(186.0, 22.0, "outdoor unit");
+    canvas.caption(186.0, 22.0, "caption-outdoor-unit");
 }
 
 fn pipes(canvas: &Canvas) {
@@ -53,20 +52,15 @@ fn coil(canvas: &Canvas) {
         points.extend(if i % 2 == 0 { ends } else { [ends[1], ends[0]] });
     }
     canvas.line(&points, canvas.stroke(4.0, palette.copper));
-    canvas.caption(186.0, 186.0, "outdoor coil");
+    canvas.caption(186.0, 186.0, "caption-outdoor-coil");
 }
 
 /// The fan turns while it runs, and its blades stand still while the job stands still.
-fn fan(canvas: &Canvas, view: &View) {
+fn fan(canvas: &Canvas, turn: f32) {
     let palette = canvas.palette;
     let (x, y, radius) = (186.0, 108.0, 62.0);
     canvas.circle(x, y, radius, palette.paper, canvas.ink(1.5));
-    let turn = if view.electrics().outdoor_fan_runs {
-        (view.now() % (TICKS_PER_SECOND * 2)) as f32 * 0.7
-    } else {
-        0.4
-    };
-    blades(canvas, (x, y), radius - 8.0, turn);
+    blades(canvas, (x, y), radius - 8.0, turn + 0.4);
 }
 
 /// A fan's three blades.
@@ -126,7 +120,7 @@ fn compressor(canvas: &Canvas, view: &View) {
         );
         canvas.text(110.0, 374.0, Align2::LEFT_CENTER, 12.0, "A", palette.ink);
     }
-    canvas.caption(200.0, 384.0, "compressor");
+    canvas.caption(200.0, 384.0, "caption-compressor");
 }
 
 fn nameplate(canvas: &Canvas, view: &View) {
@@ -165,9 +159,16 @@ fn disconnect(canvas: &Canvas, view: &View) {
             canvas.stroke(2.5, palette.accent),
         );
         canvas.rect(lock, 2.0, palette.accent, canvas.ink(1.0));
-        canvas.text(454.0, 88.0, Align2::CENTER_CENTER, 11.0, "TAG", palette.ink);
+        canvas.text(
+            454.0,
+            88.0,
+            Align2::CENTER_CENTER,
+            11.0,
+            &canvas.say("caption-tag"),
+            palette.ink,
+        );
     }
-    canvas.caption(454.0, 108.0, "disconnect");
+    canvas.caption(454.0, 108.0, "caption-disconnect");
 }
 
 /// Draws a service valve over the lines: body, stem with cap, port with cap, core and tool.
@@ -269,18 +270,18 @@ pub fn ground(canvas: &Canvas) {
     );
     canvas.text(
         layout::WALL - 8.0,
-        16.0,
+        9.0,
         Align2::RIGHT_CENTER,
         12.0,
-        "outdoors",
+        &canvas.say("caption-outdoors"),
         palette.faint,
     );
     canvas.text(
         layout::WALL + 8.0,
-        16.0,
+        9.0,
         Align2::LEFT_CENTER,
         12.0,
-        "indoors",
+        &canvas.say("caption-indoors"),
         palette.faint,
     );
 }

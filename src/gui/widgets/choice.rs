@@ -14,7 +14,7 @@ pub fn choice<T: Copy + PartialEq, N: Into<String>>(
     let mut chosen = None;
     let name = |item| -> String { name(item).into() };
     let list = ComboBox::from_label(label)
-        .selected_text(now.map_or_else(|| "choose".into(), name))
+        .selected_text(now.map_or_else(|| "…".into(), name))
         .width(120.0)
         .height(420.0)
         .show_ui(ui, |ui| {

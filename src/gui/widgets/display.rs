@@ -21,7 +21,7 @@ pub fn display(ui: &mut Ui, name: &str, text: &str, number: Option<f64>, size: f
         rect.shrink(1.0),
         CornerRadius::same(4),
         palette.raised,
-        Stroke::new(1.0, palette.metal),
+        Stroke::new(palette.line, palette.metal),
         StrokeKind::Inside,
     );
     painter.text(
@@ -46,8 +46,8 @@ fn fitting(size: f32, text: &str, width: f32) -> f32 {
     size.min(size * (width - 16.0) / wide.max(1.0))
 }
 
-/// A signal from 0 to 1 as ten bars that rise.
-pub fn bar(ui: &mut Ui, name: &str, signal: Option<f64>, width: f32) {
+/// A signal from 0 to 1 as ten bars that rise; `away` is said where there is none.
+pub fn bar(ui: &mut Ui, name: &str, away: &str, signal: Option<f64>, width: f32) {
     let palette = Palette::of(ui);
     let (rect, response) = ui.allocate_exact_size(vec2(width, 36.0), Sense::hover());
     response.widget_info(|| {
@@ -57,7 +57,7 @@ pub fn bar(ui: &mut Ui, name: &str, signal: Option<f64>, width: f32) {
     });
     let painter = ui.painter_at(rect);
     let word = match signal {
-        None => "put away".to_owned(),
+        None => away.to_owned(),
         Some(share) => format!("{:.0} %", share * 100.0),
     };
     let font = FontId::proportional(12.0);
@@ -83,7 +83,7 @@ pub fn bar(ui: &mut Ui, name: &str, signal: Option<f64>, width: f32) {
             bar,
             CornerRadius::ZERO,
             fill,
-            Stroke::new(1.0, palette.metal),
+            Stroke::new(palette.line, palette.metal),
             StrokeKind::Inside,
         );
     }

@@ -22,11 +22,18 @@ pub struct Setting<'a> {
 /// Shows it; gives the new value when one was settled on.
 pub fn setting(ui: &mut Ui, what: Setting) -> Option<f64> {
     let id = ui.scope_id().with(("setting", what.label));
-    let mut value = ui.data(|data| data.get_temp(id)).unwrap_or(what.value);
+    // A slider rounds to its steps by itself: that is no change that anybody made.
+    let stands = (what.value / what.step).round() * what.step;
+    let mut value = ui.data(|data| data.get_temp(id)).unwrap_or(stands);
     let slider = Slider::new(&mut value, what.range)
         .step_by(what.step)
         .suffix(what.unit)
         .text(what.label);
+    // Beside it stand its number and its name: the row may not widen the panel, which would move
+    // the site under the hand.
+    let beside = 0.56 * 14.0 * what.label.chars().count() as f32 + 96.0;
+    let room = ui.available_width() - beside;
+    ui.spacing_mut().slider_width = room.clamp(50.0, 150.0);
     let response = ui.add(slider);
     let settled = response.drag_stopped() || (response.changed() && !response.dragged());
     if response.dragged() && !settled {
@@ -34,5 +41,5 @@ pub fn setting(ui: &mut Ui, what: Setting) -> Option<f64> {
         return None;
     }
     ui.data_mut(|data| data.remove_temp::<f64>(id));
-    (settled && value != what.value).then_some(value)
+    (settled && (value - stands).abs() > 0.5 * what.step).then_some(value)
 }

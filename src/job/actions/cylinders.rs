@@ -9,33 +9,24 @@ const SCREW_END: GaugePressure = GaugePressure::from_psig(800.0);
 
 impl Job {
     pub(super) fn set_nitrogen_valve(&mut self, open: bool) -> Result<(), Refusal> {
-        require(
-            self.kit.nitrogen.valve_open != open,
-            "The cylinder is so already.",
-        )?;
+        require(self.kit.nitrogen.valve_open != open, "refusal-cylinder-so")?;
         self.kit.nitrogen.valve_open = open;
         Ok(())
     }
 
     pub(super) fn fit_regulator(&mut self, fitted: bool) -> Result<(), Refusal> {
         let nitrogen = &mut self.kit.nitrogen;
-        require(
-            nitrogen.regulator_fitted != fitted,
-            "The regulator is so already.",
-        )?;
-        require(!nitrogen.valve_open, "Shut the nitrogen cylinder first.")?;
+        require(nitrogen.regulator_fitted != fitted, "refusal-regulator-so")?;
+        require(!nitrogen.valve_open, "refusal-shut-nitrogen-first")?;
         nitrogen.regulator_fitted = fitted;
         Ok(())
     }
 
     pub(super) fn set_regulator(&mut self, to: GaugePressure) -> Result<(), Refusal> {
-        require(
-            self.kit.nitrogen.regulator_fitted,
-            "There is no regulator on the cylinder.",
-        )?;
+        require(self.kit.nitrogen.regulator_fitted, "refusal-no-regulator")?;
         require(
             (0.0..=SCREW_END.pascals()).contains(&to.pascals()),
-            "The regulator's screw goes from 0 to 800 psig.",
+            "refusal-regulator-range",
         )?;
         self.kit.nitrogen.setting = to;
         Ok(())
@@ -49,7 +40,7 @@ impl Job {
     pub(super) fn turn_cylinder(&mut self, inverted: bool) -> Result<(), Refusal> {
         require(
             self.kit.cylinder.inverted != inverted,
-            "The cylinder stands so already.",
+            "refusal-cylinder-stands-so",
         )?;
         self.kit.cylinder.inverted = inverted;
         Ok(())

@@ -11,6 +11,12 @@ impl Job {
         Ok(())
     }
 
+    pub(super) fn ventilate(&mut self, on: bool) -> Result<(), Refusal> {
+        require(self.surroundings.fan_on != on, "refusal-so-already")?;
+        self.surroundings.fan_on = on;
+        Ok(())
+    }
+
     pub(super) fn set_thermostat(&mut self, call: ThermostatCall) -> Result<(), Refusal> {
         self.electrics.call = call;
         Ok(())
@@ -20,27 +26,21 @@ impl Job {
         let electrics = &mut self.electrics;
         match by {
             DisconnectMove::Pull => {
-                require(electrics.disconnect_in, "The disconnect is out already.")?;
+                require(electrics.disconnect_in, "refusal-disconnect-out")?;
                 electrics.disconnect_in = false;
             }
             DisconnectMove::Insert => {
-                require(!electrics.disconnect_in, "The disconnect is in already.")?;
-                require(
-                    !electrics.locked,
-                    "Lock and tag are on it: take them off first.",
-                )?;
+                require(!electrics.disconnect_in, "refusal-disconnect-in")?;
+                require(!electrics.locked, "refusal-locked")?;
                 electrics.disconnect_in = true;
             }
             DisconnectMove::LockAndTag => {
-                require(
-                    !electrics.disconnect_in,
-                    "Pull the disconnect before you lock it.",
-                )?;
-                require(!electrics.locked, "Lock and tag are on it already.")?;
+                require(!electrics.disconnect_in, "refusal-pull-before-lock")?;
+                require(!electrics.locked, "refusal-locked-already")?;
                 electrics.locked = true;
             }
             DisconnectMove::Unlock => {
-                require(electrics.locked, "There is no lock on it.")?;
+                require(electrics.locked, "refusal-not-locked")?;
                 electrics.locked = false;
             }
         }
@@ -48,16 +48,13 @@ impl Job {
     }
 
     pub(super) fn verify_dead(&mut self) -> Result<(), Refusal> {
-        require(
-            !self.electrics.disconnect_in,
-            "The meter shows the full supply: pull the disconnect first.",
-        )?;
+        require(!self.electrics.disconnect_in, "refusal-still-live")?;
         self.electrics.capacitor_charged = false;
         Ok(())
     }
 
     pub(super) fn hold_contactor(&mut self, held: bool) -> Result<(), Refusal> {
-        require(self.electrics.held_in != held, "It is so already.")?;
+        require(self.electrics.held_in != held, "refusal-so-already")?;
         self.electrics.held_in = held;
         Ok(())
     }

@@ -3,6 +3,7 @@
 use super::require;
 use super::valves::port_label;
 use crate::job::{Job, Refusal};
+use crate::text::Message;
 use crate::units::Fraction;
 use crate::words::{Hose, HoseEnd};
 
@@ -16,24 +17,26 @@ impl Job {
     pub(super) fn connect(&mut self, hose: Hose, to: HoseEnd) -> Result<(), Refusal> {
         require(
             self.kit.manifold.hose(hose).end.is_none(),
-            "This hose is on something else: take it off first.",
+            "refusal-hose-in-use",
         )?;
         require(
             to == HoseEnd::OpenAir || self.kit.manifold.hose_on(to).is_none(),
-            "Another hose is there already.",
+            "refusal-place-taken",
         )?;
         match (hose, to.port()) {
             (Hose::Centre, Some(_)) => {
-                return Err(Refusal::because(
-                    "The centre hose is for service: pump, nitrogen or cylinder.",
-                ));
+                return Err(Refusal::because(Message::new(
+                    "refusal-centre-is-for-service",
+                )));
             }
             (Hose::Low | Hose::High, None) if to != HoseEnd::OpenAir => {
-                return Err(Refusal::because("Only the centre hose reaches there."));
+                return Err(Refusal::because(Message::new(
+                    "refusal-only-centre-reaches",
+                )));
             }
             (_, Some(line)) => {
                 let port = &self.fittings.valve(line).port;
-                require(!port.cap_on, "Take the port cap off first.")?;
+                require(!port.cap_on, "refusal-port-cap-first")?;
                 self.hands_on_circuit(port_label(line));
             }
             (_, None) => {}
@@ -46,7 +49,7 @@ impl Job {
 
     pub(super) fn take_off(&mut self, hose: Hose) -> Result<(), Refusal> {
         let state = self.kit.manifold.hose_mut(hose);
-        require(state.end.is_some(), "This hose is not on anything.")?;
+        require(state.end.is_some(), "refusal-hose-not-on")?;
         let from = state.end.take();
         if from != Some(HoseEnd::OpenAir) {
             state.spilling = SPILL;
@@ -61,7 +64,7 @@ impl Job {
         let state = self.kit.manifold.hose_mut(hose);
         require(
             state.end.is_some_and(|end| end != HoseEnd::OpenAir),
-            "Put the hose on something that can purge it first.",
+            "refusal-purge-needs-source",
         )?;
         state.purging = BREATH;
         state.purged = true;
@@ -73,9 +76,9 @@ impl Job {
             Hose::Low => self.kit.manifold.low_valve = open,
             Hose::High => self.kit.manifold.high_valve = open,
             Hose::Centre => {
-                return Err(Refusal::because(
-                    "The centre of the manifold has no hand valve.",
-                ));
+                return Err(Refusal::because(Message::new(
+                    "refusal-centre-has-no-valve",
+                )));
             }
         }
         Ok(())

@@ -7,23 +7,14 @@ use crate::words::ThermometerPlace;
 impl Job {
     pub(super) fn clamp(&mut self, place: ThermometerPlace) -> Result<(), Refusal> {
         let thermometers = &mut self.kit.thermometers;
-        require(
-            !thermometers.is_at(place),
-            "There is a thermometer here already.",
-        )?;
-        require(
-            thermometers.free() > 0,
-            "All thermometers are in use: take one away first.",
-        )?;
+        require(!thermometers.is_at(place), "refusal-thermometer-here")?;
+        require(thermometers.free() > 0, "refusal-thermometers-in-use")?;
         thermometers.put(place);
         Ok(())
     }
 
     pub(super) fn unclamp(&mut self, place: ThermometerPlace) -> Result<(), Refusal> {
-        require(
-            self.kit.thermometers.is_at(place),
-            "There is no thermometer here.",
-        )?;
+        require(self.kit.thermometers.is_at(place), "refusal-no-thermometer")?;
         self.kit.thermometers.take(place);
         Ok(())
     }

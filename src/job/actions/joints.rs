@@ -3,6 +3,7 @@
 use super::require;
 use crate::job::{Job, Refusal};
 use crate::plant::{Arrow, Joint, Made, Spot};
+use crate::text::Message;
 use crate::units::{ATMOSPHERE, PSI, Torque};
 use crate::words::FindingKind;
 
@@ -15,17 +16,21 @@ const BY_HAND: Torque = Torque::from_newton_metres(3.0);
 impl Job {
     pub(super) fn loosen(&mut self, joint: Joint) -> Result<(), Refusal> {
         let made = self.fittings.joint(joint).made;
-        require(matches!(made, Made::Up(_)), "This joint is not made up.")?;
+        require(matches!(made, Made::Up(_)), "refusal-not-made-up")?;
         self.note_opening(joint);
+        self.note_breaking(Spot::Joint(joint));
         self.fittings.joint_mut(joint).made = Made::Cracked;
         Ok(())
     }
 
     pub(super) fn take_apart(&mut self, joint: Joint) -> Result<(), Refusal> {
         let made = self.fittings.joint(joint).made;
-        require(made != Made::Apart, "This joint is apart already.")?;
+        require(made != Made::Apart, "refusal-apart-already")?;
         if made != Made::Plugged {
             self.note_opening(joint);
+        }
+        if matches!(made, Made::Up(_)) {
+            self.note_breaking(Spot::Joint(joint));
         }
         self.fittings.joint_mut(joint).made = Made::Apart;
         Ok(())
@@ -33,20 +38,14 @@ impl Job {
 
     pub(super) fn plug(&mut self, joint: Joint) -> Result<(), Refusal> {
         let state = self.fittings.joint_mut(joint);
-        require(
-            state.made == Made::Apart,
-            "Only a joint that is apart can be plugged.",
-        )?;
+        require(state.made == Made::Apart, "refusal-plug-only-apart")?;
         state.made = Made::Plugged;
         Ok(())
     }
 
     pub(super) fn renew_flare(&mut self, joint: Joint) -> Result<(), Refusal> {
         let state = self.fittings.joint_mut(joint);
-        require(
-            state.is_parted(),
-            "Take the joint apart before you make a new flare.",
-        )?;
+        require(state.is_parted(), "refusal-apart-before-flare")?;
         state.renew();
         Ok(())
     }
@@ -55,11 +54,11 @@ impl Job {
         let newton_metres = torque.newton_metres();
         require(
             newton_metres > 0.0 && newton_metres <= 300.0,
-            "The wrench goes from 0 to 300 N m.",
+            "refusal-wrench-range",
         )?;
         require(
             !joint.is_at_drier() || self.fittings.drier.fitted.is_some(),
-            "There is no drier to make it up to.",
+            "refusal-no-drier-to-make-up",
         )?;
         let state = self.fittings.joint_mut(joint);
         let was_split = state.split;
@@ -73,6 +72,9 @@ impl Job {
     }
 
     pub(super) fn sniff(&mut self, at: Option<Spot>) -> Result<(), Refusal> {
+        if at.is_some() && self.kit.detector.at.is_none() {
+            self.note_tool(self.rated.detector, Message::new("name-detector"));
+        }
         self.kit.detector.at = at;
         Ok(())
     }
@@ -83,18 +85,15 @@ impl Job {
     }
 
     pub(super) fn wipe(&mut self, spot: Spot) -> Result<(), Refusal> {
-        require(self.kit.bubbles.is_wet(spot), "There is no solution here.")?;
+        require(self.kit.bubbles.is_wet(spot), "refusal-no-solution")?;
         self.kit.bubbles.wipe(spot);
         Ok(())
     }
 
     pub(super) fn take_out_drier(&mut self) -> Result<(), Refusal> {
-        require(
-            self.fittings.drier.fitted.is_some(),
-            "There is no drier in place.",
-        )?;
+        require(self.fittings.drier.fitted.is_some(), "refusal-no-drier")?;
         self.require_drier_free()?;
-        self.hands_in_unit("drier");
+        self.hands_in_unit(Message::new("name-drier"));
         self.fittings.drier.fitted = None;
         self.plant.take_out_desiccant();
         Ok(())
@@ -103,10 +102,10 @@ impl Job {
     pub(super) fn fit_drier(&mut self, arrow: Arrow) -> Result<(), Refusal> {
         require(
             self.fittings.drier.fitted.is_none(),
-            "Take the old drier out first.",
+            "refusal-old-drier-first",
         )?;
         self.require_drier_free()?;
-        self.hands_in_unit("drier");
+        self.hands_in_unit(Message::new("name-drier"));
         self.fittings.drier.fit_new(arrow);
         self.plant.fit_fresh_desiccant();
         for joint in [Joint::DrierInlet, Joint::DrierOutlet] {
@@ -116,7 +115,7 @@ impl Job {
     }
 
     pub(super) fn clean_outdoor_coil(&mut self) -> Result<(), Refusal> {
-        self.hands_in_unit("outdoor coil");
+        self.hands_in_unit(Spot::OutdoorCoil.label());
         self.air.clean_outdoor_coil();
         Ok(())
     }
@@ -130,7 +129,7 @@ impl Job {
         let parted = [Joint::DrierInlet, Joint::DrierOutlet]
             .into_iter()
             .all(|joint| self.fittings.joint(joint).is_parted());
-        require(parted, "Take both flares of the drier apart first.")
+        require(parted, "refusal-drier-flares-first")
     }
 
     /// Notes what it means to open this joint now.

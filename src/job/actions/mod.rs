@@ -16,23 +16,25 @@ mod pump;
 mod valves;
 
 use super::{Job, Refusal};
+use crate::text::Message;
 use crate::words::{Action, FindingKind};
 
-/// Refuses unless something is so.
-fn require(so: bool, why: &str) -> Result<(), Refusal> {
+/// Refuses unless something is so; `why` is the key of the reason.
+fn require(so: bool, why: &'static str) -> Result<(), Refusal> {
     if so {
         Ok(())
     } else {
-        Err(Refusal::because(why))
+        Err(Refusal::because(Message::new(why)))
     }
 }
 
 impl Job {
     /// Does an action, or refuses it, says why and changes nothing.
     pub fn apply(&mut self, action: Action) -> Result<(), Refusal> {
-        require(!self.handed_back, "The job has been handed back.")?;
+        require(!self.handed_back, "refusal-handed-back")?;
         match action {
             Action::Protect(on) => self.protect(on),
+            Action::Ventilate(on) => self.ventilate(on),
             Action::Thermostat(call) => self.set_thermostat(call),
             Action::Disconnect(by) => self.work_disconnect(by),
             Action::VerifyDead => self.verify_dead(),
@@ -82,7 +84,7 @@ impl Job {
     }
 
     /// Notes work on the circuit that is done without glasses and gloves.
-    fn hands_on_circuit(&mut self, place: &'static str) {
+    fn hands_on_circuit(&mut self, place: Message) {
         if !self.kit.protection_on {
             self.watch
                 .note(self.tick, FindingKind::Unprotected, place, 1.0);
@@ -90,8 +92,8 @@ impl Job {
     }
 
     /// Notes hands in the unit while it can come alive.
-    fn hands_in_unit(&mut self, place: &'static str) {
-        self.hands_on_circuit(place);
+    fn hands_in_unit(&mut self, place: Message) {
+        self.hands_on_circuit(place.clone());
         if !self.electrics.locked {
             self.watch
                 .note(self.tick, FindingKind::WorkedLive, place, 1.0);

@@ -3,6 +3,7 @@
 use super::require;
 use crate::job::{Entry, Job, Refusal};
 use crate::plant::{Arrow, Joint, Line, Spot};
+use crate::text::Message;
 use crate::words::{Diagnosis, FindingKind, GaugePlace, Hose, HoseEnd, Level, SheetField};
 
 impl Job {
@@ -10,9 +11,9 @@ impl Job {
         let quantity = value.quantity();
         require(
             quantity.dimension == field.dimension(),
-            "This blank takes a value of another kind.",
+            "refusal-blank-of-another-kind",
         )?;
-        require(quantity.si.is_finite(), "Write a number.")?;
+        require(quantity.si.is_finite(), "refusal-number")?;
         let instruments = self.instruments_for(field);
         let entry = Entry {
             tick: self.tick,
@@ -45,8 +46,12 @@ impl Job {
             }
         }
         if self.fittings.drier.fitted == Some(Arrow::TowardOutdoor) {
-            self.watch
-                .note(tick, FindingKind::DrierBackwards, "drier", 1.0);
+            self.watch.note(
+                tick,
+                FindingKind::DrierBackwards,
+                Message::new("name-drier"),
+                1.0,
+            );
         }
         for line in Line::ALL {
             let valve = self.fittings.valve(line);
@@ -59,8 +64,8 @@ impl Job {
             }
             if valve.open.get() < 1.0 {
                 let label = match line {
-                    Line::Liquid => "liquid service valve",
-                    Line::Suction => "suction service valve",
+                    Line::Liquid => Message::new("name-valve-liquid"),
+                    Line::Suction => Message::new("name-valve-suction"),
                 };
                 self.watch
                     .note(tick, FindingKind::ValveLeftShut, label, 1.0);
@@ -71,13 +76,12 @@ impl Job {
     fn note_kit_left_on(&mut self) {
         let tick = self.tick;
         let manifold = &self.kit.manifold;
-        let hoses = [(Hose::Low, "the low hose"), (Hose::High, "the high hose")];
-        let left = hoses
+        let hoses = [Hose::Low, Hose::High]
             .into_iter()
-            .filter(|(hose, _)| manifold.hose(*hose).end.and_then(HoseEnd::port).is_some());
+            .filter(|&hose| manifold.hose(hose).end.and_then(HoseEnd::port).is_some());
         let tools = [
-            (Line::Liquid, "the core tool at the liquid port"),
-            (Line::Suction, "the core tool at the suction port"),
+            (Line::Liquid, Message::new("name-core-tool-liquid")),
+            (Line::Suction, Message::new("name-core-tool-suction")),
         ];
         let tools = tools
             .into_iter()
@@ -86,10 +90,10 @@ impl Job {
             self.kit.micron_gauge.place,
             GaugePlace::LiquidPort | GaugePlace::SuctionPort
         );
-        let places: Vec<&'static str> = left
-            .map(|(_, label)| label)
+        let places: Vec<Message> = hoses
+            .map(Hose::label)
             .chain(tools.map(|(_, label)| label))
-            .chain(gauge.then_some("the micron gauge"))
+            .chain(gauge.then(|| Message::new("name-micron-gauge")))
             .collect();
         for place in places {
             self.watch.note(tick, FindingKind::KitLeftOn, place, 1.0);

@@ -3,11 +3,15 @@
 use super::require;
 use crate::job::{Job, Refusal};
 use crate::plant::Line;
+use crate::text::Message;
 use crate::words::GaugePlace;
 
 impl Job {
     pub(super) fn run_pump(&mut self, run: bool) -> Result<(), Refusal> {
-        require(self.kit.pump.running != run, "The pump is so already.")?;
+        require(self.kit.pump.running != run, "refusal-pump-so")?;
+        if run {
+            self.note_tool(self.rated.pump, Message::new("name-vacuum-pump"));
+        }
         self.kit.pump.running = run;
         Ok(())
     }
@@ -23,23 +27,17 @@ impl Job {
     }
 
     pub(super) fn change_pump_oil(&mut self) -> Result<(), Refusal> {
-        require(
-            !self.kit.pump.running,
-            "Stop the pump before you change its oil.",
-        )?;
+        require(!self.kit.pump.running, "refusal-stop-pump-for-oil")?;
         self.kit.pump.change_oil();
         Ok(())
     }
 
     pub(super) fn put_micron_gauge(&mut self, place: GaugePlace) -> Result<(), Refusal> {
-        require(
-            self.kit.micron_gauge.place != place,
-            "The micron gauge is there already.",
-        )?;
+        require(self.kit.micron_gauge.place != place, "refusal-gauge-there")?;
         if let Some(line) = gauge_port(place) {
             require(
                 self.fittings.valve(line).port.tool_on,
-                "At a port the gauge goes on the core tool's side port: fit the tool first.",
+                "refusal-gauge-needs-tool",
             )?;
         }
         self.kit.micron_gauge.place = place;

@@ -3,20 +3,21 @@
 use super::require;
 use crate::job::{Job, Refusal};
 use crate::plant::Line;
+use crate::text::Message;
 use crate::units::Fraction;
 use crate::words::HoseEnd;
 
 impl Job {
     pub(super) fn put_stem_cap(&mut self, line: Line, on: bool) -> Result<(), Refusal> {
         let valve = self.fittings.valve_mut(line);
-        require(valve.cap_on != on, "The stem cap is so already.")?;
+        require(valve.cap_on != on, "refusal-stem-cap-so")?;
         valve.cap_on = on;
         Ok(())
     }
 
     pub(super) fn turn_stem(&mut self, line: Line, open: Fraction) -> Result<(), Refusal> {
         let valve = self.fittings.valve_mut(line);
-        require(!valve.cap_on, "Take the stem cap off first.")?;
+        require(!valve.cap_on, "refusal-stem-cap-first")?;
         valve.open = open;
         Ok(())
     }
@@ -24,13 +25,10 @@ impl Job {
     pub(super) fn put_port_cap(&mut self, line: Line, on: bool) -> Result<(), Refusal> {
         let is_free = self.port_is_free(line);
         let port = &mut self.fittings.valve_mut(line).port;
-        require(port.cap_on != on, "The port cap is so already.")?;
+        require(port.cap_on != on, "refusal-port-cap-so")?;
         if on {
-            require(is_free, "A hose is on the port: take it off first.")?;
-            require(
-                !port.tool_on,
-                "The core tool is on the port: take it off first.",
-            )?;
+            require(is_free, "refusal-hose-on-port")?;
+            require(!port.tool_on, "refusal-tool-on-port")?;
         }
         port.cap_on = on;
         self.hands_on_circuit(port_label(line));
@@ -41,13 +39,10 @@ impl Job {
         let is_free = self.port_is_free(line);
         let gauge_is_here = self.gauge_is_at_port(line);
         let port = &mut self.fittings.valve_mut(line).port;
-        require(port.tool_on != fitted, "The core tool is so already.")?;
-        require(!port.cap_on, "Take the port cap off first.")?;
-        require(is_free, "Take the hose off the port first.")?;
-        require(
-            fitted || !gauge_is_here,
-            "The micron gauge is on the tool: take it off first.",
-        )?;
+        require(port.tool_on != fitted, "refusal-tool-so")?;
+        require(!port.cap_on, "refusal-port-cap-first")?;
+        require(is_free, "refusal-hose-off-first")?;
+        require(fitted || !gauge_is_here, "refusal-gauge-on-tool")?;
         port.tool_on = fitted;
         port.tool_open = true;
         self.hands_on_circuit(port_label(line));
@@ -56,13 +51,12 @@ impl Job {
 
     pub(super) fn work_core(&mut self, line: Line, seated: bool) -> Result<(), Refusal> {
         let is_free = self.port_is_free(line);
-        let port = &mut self.fittings.valve_mut(line).port;
-        require(port.core_in != seated, "The core is so already.")?;
-        require(!port.cap_on, "Take the port cap off first.")?;
-        require(
-            port.tool_on || is_free,
-            "The hose is in the way: take it off, or put the core tool between.",
-        )?;
+        let valve = self.fittings.valve_mut(line);
+        require(valve.has_core(), "refusal-no-core")?;
+        let port = &mut valve.port;
+        require(port.core_in != seated, "refusal-core-so")?;
+        require(!port.cap_on, "refusal-port-cap-first")?;
+        require(port.tool_on || is_free, "refusal-hose-in-the-way")?;
         port.core_in = seated;
         if seated {
             // What is seated is a new core.
@@ -74,7 +68,7 @@ impl Job {
 
     pub(super) fn set_core_tool_valve(&mut self, line: Line, open: bool) -> Result<(), Refusal> {
         let port = &mut self.fittings.valve_mut(line).port;
-        require(port.tool_on, "There is no core tool on this port.")?;
+        require(port.tool_on, "refusal-no-tool")?;
         port.tool_open = open;
         Ok(())
     }
@@ -86,6 +80,6 @@ impl Job {
 }
 
 /// What a technician calls the port.
-pub(super) const fn port_label(line: Line) -> &'static str {
+pub(super) const fn port_label(line: Line) -> Message {
     crate::plant::Spot::Port(line).label()
 }

@@ -15,7 +15,7 @@ const HOURS_MAX: f64 = 24.0;
 const ROUNDS_MAX: u32 = 50;
 
 /// The procedures that come with the program: the scenario, right or wrong, and the text.
-const SHIPPED: [(&str, &str); 8] = [
+const SHIPPED: [(&str, &str); 12] = [
     (
         "clogged_drier_right",
         include_str!("../../../scenarios/procedures/clogged_drier_right.ron"),
@@ -47,6 +47,22 @@ const SHIPPED: [(&str, &str); 8] = [
     (
         "undercharge_wrong",
         include_str!("../../../scenarios/procedures/undercharge_wrong.ron"),
+    ),
+    (
+        "flammable_leak_right",
+        include_str!("../../../scenarios/procedures/flammable_leak_right.ron"),
+    ),
+    (
+        "flammable_leak_wrong",
+        include_str!("../../../scenarios/procedures/flammable_leak_wrong.ron"),
+    ),
+    (
+        "cold_room_drier_right",
+        include_str!("../../../scenarios/procedures/cold_room_drier_right.ron"),
+    ),
+    (
+        "cold_room_drier_wrong",
+        include_str!("../../../scenarios/procedures/cold_room_drier_wrong.ron"),
     ),
 ];
 

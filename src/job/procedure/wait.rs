@@ -134,3 +134,74 @@ fn band(reading: Reading, value: f64) -> f64 {
 fn ticks(time: Time) -> u64 {
     (time.seconds() * TICKS_PER_SECOND as f64).round() as u64
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::scenario::Scenario;
+    use crate::words::{Action, Level, ThermometerPlace, ThermostatCall};
+
+    fn job() -> Job {
+        Job::new(&Scenario::shipped("clogged_drier").expect("it is shipped"))
+    }
+
+    /// Waits at a job; gives how it ended.
+    fn waited(job: &mut Job, what: Awaited, seconds: f64) -> Look {
+        let mut wait = Wait::new(what, Time::from_seconds(seconds));
+        loop {
+            match wait.look(job) {
+                Look::NotYet => job.tick(),
+                over => return over,
+            }
+        }
+    }
+
+    #[test]
+    fn time_that_goes_by_is_over_to_the_tick() {
+        let mut job = job();
+        assert_eq!(waited(&mut job, Awaited::Nothing, 7.5), Look::Reached);
+        assert_eq!(job.now(), 75);
+    }
+
+    #[test]
+    fn what_is_so_at_once_takes_no_time_and_what_must_hold_takes_its_time() {
+        let mut job = job();
+        let low = Bound::Between(Level::Psig(-1.0), Level::Psig(1.0));
+        let shows = |hold| Awaited::Shows(Reading::LowGauge, low, Time::from_seconds(hold));
+        assert_eq!(waited(&mut job, shows(0.0), 60.0), Look::Reached);
+        assert_eq!(job.now(), 0);
+        assert_eq!(waited(&mut job, shows(10.0), 60.0), Look::Reached);
+        assert_eq!(job.now(), 100);
+    }
+
+    #[test]
+    fn what_never_comes_true_is_given_up_at_the_limit() {
+        let mut job = job();
+        let high = Bound::Above(Level::Psig(900.0));
+        let never = Awaited::Shows(Reading::HighGauge, high, Time::default());
+        assert_eq!(waited(&mut job, never, 20.0), Look::GaveUp);
+        assert_eq!(job.now(), 200);
+        // What shows nothing is never steady.
+        let nothing = Awaited::Steady(Reading::CompressorAmps);
+        assert_eq!(waited(&mut job, nothing, 600.0), Look::GaveUp);
+    }
+
+    #[test]
+    fn a_thermometer_is_steady_only_when_it_has_come_to_rest() {
+        let mut job = job();
+        let place = ThermometerPlace::SuctionLine;
+        job.apply(Action::Clamp(place)).expect("one is free");
+        let cool = Action::Thermostat(ThermostatCall::Cool);
+        job.apply(cool).expect("it is never refused");
+        let before = job.reading(Reading::Thermometer(place)).quantity();
+        let steady = Awaited::Steady(Reading::Thermometer(place));
+        assert_eq!(waited(&mut job, steady, 7_200.0), Look::Reached);
+        let after = job.reading(Reading::Thermometer(place)).quantity();
+        assert!(job.now() > STEADY_FOR * TICKS_PER_SECOND);
+        let cooled = before.zip(after).map_or(0.0, |(b, a)| b.si - a.si);
+        assert!(
+            cooled > 5.0,
+            "the line cooled by {cooled} K before it rested"
+        );
+    }
+}

@@ -2,12 +2,13 @@
 
 use super::{Fault, FaultSheet, Patient};
 use crate::plant::{Place, network::Amounts};
+use crate::text::Message;
 use crate::units::Mass;
 
 /// What there is to know about this kind.
-pub(super) const SHEET: FaultSheet = FaultSheet {
+pub(super) static SHEET: FaultSheet = FaultSheet {
     name: "air-inside",
-    label: "air inside",
+    label: Message::new("fault-air-inside"),
     unit: "grams of air",
     range: (0.0, 100.0),
     of_size: |grams| Fault::AirInside(Mass::from_grams(grams)),

@@ -1,12 +1,13 @@
 //! Dirt in the filter drier.
 
 use super::{Fault, FaultSheet, Patient};
+use crate::text::Message;
 use crate::units::Fraction;
 
 /// What there is to know about this kind.
-pub(super) const SHEET: FaultSheet = FaultSheet {
+pub(super) static SHEET: FaultSheet = FaultSheet {
     name: "clogged-drier",
-    label: "clogged filter drier",
+    label: Message::new("fault-clogged-drier"),
     unit: "share of the flow area lost",
     range: (0.0, 0.99),
     of_size: |share| Fault::CloggedDrier(Fraction::clamped(share)),

@@ -1,12 +1,13 @@
 //! A dirty indoor air filter.
 
 use super::{Fault, FaultSheet, Patient};
+use crate::text::Message;
 use crate::units::Fraction;
 
 /// What there is to know about this kind.
-pub(super) const SHEET: FaultSheet = FaultSheet {
+pub(super) static SHEET: FaultSheet = FaultSheet {
     name: "dirty-filter",
-    label: "dirty air filter",
+    label: Message::new("fault-dirty-filter"),
     unit: "share of the air lost",
     range: (0.0, 0.95),
     of_size: |share| Fault::DirtyFilter(Fraction::clamped(share)),

@@ -1,12 +1,13 @@
 //! Dirt on the outdoor coil.
 
 use super::{Fault, FaultSheet, Patient};
+use crate::text::Message;
 use crate::units::Fraction;
 
 /// What there is to know about this kind.
-pub(super) const SHEET: FaultSheet = FaultSheet {
+pub(super) static SHEET: FaultSheet = FaultSheet {
     name: "fouled-condenser",
-    label: "dirty outdoor coil",
+    label: Message::new("fault-fouled-condenser"),
     unit: "share of the air lost",
     range: (0.0, 0.95),
     of_size: |share| Fault::FouledCondenser(Fraction::clamped(share)),

@@ -2,13 +2,14 @@
 
 use super::{Fault, FaultSheet, Patient};
 use crate::plant::Line;
+use crate::text::Message;
 use crate::units::Length;
 use std::f64::consts::FRAC_PI_4;
 
 /// What there is to know about this kind.
-pub(super) const SHEET: FaultSheet = FaultSheet {
+pub(super) static SHEET: FaultSheet = FaultSheet {
     name: "leaking-seat",
-    label: "service valve that does not seat",
+    label: Message::new("fault-leaking-seat"),
     unit: "diameter of the hole, mm",
     range: (0.01, 3.0),
     of_size: |hole| Fault::LeakingSeat {

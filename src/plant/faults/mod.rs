@@ -16,6 +16,7 @@ mod undercharge;
 mod weak_compressor_valves;
 
 use super::{AirSide, Fittings, Line, Plant, Spot};
+use crate::text::Message;
 use crate::units::{Area, Fraction, Length, Mass};
 use serde::{Deserialize, Serialize};
 
@@ -85,12 +86,12 @@ pub enum FaultKind {
 }
 
 /// What there is to know about a kind: its name on the command line, its unit and its range.
-#[derive(Debug, Clone, Copy)]
+#[derive(Debug)]
 pub struct FaultSheet {
     /// The name on the command line.
     pub name: &'static str,
     /// What a technician calls it.
-    pub label: &'static str,
+    pub label: Message,
     /// The unit of the size on the command line.
     pub unit: &'static str,
     /// The least and the most that make sense.
@@ -141,6 +142,11 @@ impl FaultKind {
             Self::WeakCompressorValves => &weak_compressor_valves::SHEET,
             Self::LeakingSeat => &leaking_seat::SHEET,
         }
+    }
+
+    /// What a technician calls it.
+    pub fn label(self) -> Message {
+        self.sheet().label.clone()
     }
 
     /// The kind with this name on the command line.

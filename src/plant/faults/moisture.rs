@@ -2,12 +2,13 @@
 
 use super::{Fault, FaultSheet, Patient};
 use crate::plant::{Place, network::Amounts};
+use crate::text::Message;
 use crate::units::Mass;
 
 /// What there is to know about this kind.
-pub(super) const SHEET: FaultSheet = FaultSheet {
+pub(super) static SHEET: FaultSheet = FaultSheet {
     name: "moisture",
-    label: "moisture inside",
+    label: Message::new("fault-moisture"),
     unit: "grams of water",
     range: (0.0, 100.0),
     of_size: |grams| Fault::Moisture(Mass::from_grams(grams)),

@@ -1,12 +1,13 @@
 //! Compressor valves that leak back.
 
 use super::{Fault, FaultSheet, Patient};
+use crate::text::Message;
 use crate::units::Area;
 
 /// What there is to know about this kind.
-pub(super) const SHEET: FaultSheet = FaultSheet {
+pub(super) static SHEET: FaultSheet = FaultSheet {
     name: "weak-compressor-valves",
-    label: "weak compressor valves",
+    label: Message::new("fault-weak-compressor-valves"),
     unit: "area of the leak, mm²",
     range: (0.0, 10.0),
     of_size: |area| Fault::WeakCompressorValves(Area::from_square_millimetres(area)),

@@ -69,7 +69,7 @@ pub(super) fn outlet_of(refrigerant: &Refrigerant, node: &Node) -> Outlet {
             filled * slip / (1.0 - filled + filled * slip)
         }
         Draws::Vapour => 1.0,
-        Draws::Liquid => 0.0,
+        Draws::Liquid | Draws::Reservoir => 0.0,
         Draws::Sump => {
             let level = node.liquid / (node.liquid_density * node.volume);
             1.0 - ((level - 0.25) * 2.0).clamp(0.0, 0.6)
@@ -77,6 +77,25 @@ pub(super) fn outlet_of(refrigerant: &Refrigerant, node: &Node) -> Outlet {
     };
     outlet.enthalpy = curves.h_l + outlet.quality * (curves.h_g - curves.h_l);
     outlet
+}
+
+/// What leaves `node` backward through an inlet: what fills it, or of a receiver the vapour on top.
+pub(super) fn inlet_of(refrigerant: &Refrigerant, node: &Node) -> Outlet {
+    let bulk = Outlet {
+        quality: node.quality,
+        enthalpy: node.enthalpy,
+        temperature: node.temperature,
+        is_bulk: true,
+    };
+    if node.phase != Phase::TwoPhase || node.draws != Draws::Reservoir {
+        return bulk;
+    }
+    Outlet {
+        quality: 1.0,
+        enthalpy: refrigerant.at(node.temperature).h_g,
+        is_bulk: false,
+        ..bulk
+    }
 }
 
 impl Draw {

@@ -11,6 +11,13 @@ pub struct NodeId(pub(super) u8);
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
 pub struct ElementId(pub(super) u8);
 
+impl ElementId {
+    /// Its place in the rows of a [`super::Drive`].
+    pub(in crate::plant) const fn index(self) -> usize {
+        self.0 as usize
+    }
+}
+
 /// Something outside with a pressure of its own: the air, a regulator.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
 pub struct BoundaryId(pub(super) u8);

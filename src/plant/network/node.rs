@@ -21,6 +21,9 @@ pub enum Draws {
     Liquid,
     /// Vapour, with liquid carried along once it fills a quarter: a compressor's shell.
     Sump,
+    /// Liquid from the bottom while there is any; what goes back through the inlet at the top is
+    /// vapour: a receiver.
+    Reservoir,
 }
 
 /// The phase of the refrigerant in a node.

@@ -5,8 +5,7 @@ use super::element::{Conductor, Direction, Law};
 use super::linear::System;
 use super::node::{Node, Phase};
 use super::{
-    Compressed, Drive, Element, MAX_ELEMENTS, MAX_NODES, MAX_PLACES, Machinery, Network, Outlet,
-    flash, gas,
+    Compressed, Drive, Element, MAX_ELEMENTS, MAX_NODES, MAX_PLACES, Machinery, Network, flash, gas,
 };
 
 /// How an element behaves in the search.
@@ -92,13 +91,8 @@ impl Step {
             self.front[i] = Draw::from_node(node, &outlet, molar_mass);
             self.has_back[i] = !outlet.is_bulk;
             if !outlet.is_bulk {
-                let bulk = Outlet {
-                    quality: node.quality,
-                    enthalpy: node.enthalpy,
-                    temperature: node.temperature,
-                    is_bulk: true,
-                };
-                self.back[i] = Draw::from_node(node, &bulk, molar_mass);
+                let back = draw::inlet_of(network.refrigerant, node);
+                self.back[i] = Draw::from_node(node, &back, molar_mass);
             }
         }
         for (k, boundary) in network.boundaries.iter().enumerate() {

@@ -11,7 +11,7 @@ pub(crate) use dimension::check_bound;
 use super::units::{unit_names, unit_text};
 use super::{Diagnostic, Place, diagnostic::did_you_mean};
 use crate::plant::{Fault, FaultKind};
-use crate::units::{Fraction, Length, Mass, Temperature};
+use crate::units::{Fraction, Length, Mass, Temperature, Volume};
 use std::collections::BTreeSet;
 
 /// Checks a whole scenario.
@@ -37,6 +37,7 @@ pub(super) fn check_scenario(file: Place<'_>) -> Vec<Diagnostic> {
     check_site(file.field("site"), &mut wrong);
     check_faults(file.field("faults"), &mut wrong);
     check_cart(file.field("cart"), &mut wrong);
+    check_costs(file.field("costs"), &mut wrong);
     if file.field("pass").read::<Fraction>() == Some(Fraction::ZERO) {
         let message = "pass must be above 0: any attempt would pass";
         wrong.push(file.field("pass").error(message));
@@ -96,11 +97,11 @@ fn check_range(
 }
 
 fn check_site(site: Place<'_>, wrong: &mut Vec<Diagnostic>) {
-    // Chosen: weather in which somebody lives, rooms in which somebody works, in °F.
+    // Chosen: weather in which somebody lives, rooms from a freezer to a boiler house, in °F.
     let plausible = [
         ("outdoor", (-20.0, 130.0)),
-        ("indoor", (40.0, 110.0)),
-        ("indoor_wet_bulb", (32.0, 100.0)),
+        ("indoor", (-20.0, 110.0)),
+        ("indoor_wet_bulb", (-20.0, 100.0)),
     ];
     for (name, range) in plausible {
         let place = site.field(name);
@@ -123,6 +124,19 @@ fn check_site(site: Place<'_>, wrong: &mut Vec<Diagnostic>) {
     let found = line_set.read().map(Length::feet);
     // Chosen: what residential line sets come in (common practice, no source).
     check_range(line_set, "line_set", found, (5.0, 250.0), "ft", wrong);
+    for name in ["outdoor_space", "indoor_space"] {
+        check_space(site.field(name), wrong);
+    }
+}
+
+fn check_space(space: Place<'_>, wrong: &mut Vec<Diagnostic>) {
+    // Chosen: from a cupboard to a hall, from shut up to a machinery room's emergency fan.
+    let volume = space.field("volume");
+    let found = volume.read().map(Volume::cubic_metres);
+    check_range(volume, "volume", found, (1.0, 1e5), "m³", wrong);
+    let changes = space.field("air_changes");
+    let found = changes.read::<f64>();
+    check_range(changes, "air_changes", found, (0.0, 60.0), "an hour", wrong);
 }
 
 fn check_faults(faults: Place<'_>, wrong: &mut Vec<Diagnostic>) {
@@ -171,7 +185,27 @@ fn check_cart(cart: Place<'_>, wrong: &mut Vec<Diagnostic>) {
     let bore = cart.field("hose_bore");
     let found = bore.read().map(Length::millimetres);
     check_range(bore, "hose_bore", found, (2.0, 20.0), "mm", wrong);
-    let price = cart.field("price_per_kilogram");
-    let found = price.read::<f64>();
-    check_range(price, "price_per_kilogram", found, (0.0, 1e5), "", wrong);
+}
+
+fn check_costs(costs: Place<'_>, wrong: &mut Vec<Diagnostic>) {
+    check_not_empty(costs.field("money"), "money", wrong);
+    if let Some(money) = costs.field("money").read::<String>()
+        && money.chars().count() > 8
+    {
+        let message = format!("money is a sign or a short word, found \"{money}\"");
+        wrong.push(costs.field("money").error(message));
+    }
+    // Chosen: nothing is given away with money, nothing costs as much as a house.
+    let prices = [
+        "refrigerant",
+        "compressor",
+        "micron_gauge",
+        "drier",
+        "pump_oil",
+        "hour",
+    ];
+    for name in prices {
+        let place = costs.field(name);
+        check_range(place, name, place.read(), (0.0, 1e6), "", wrong);
+    }
 }

@@ -175,7 +175,7 @@ fn check_diagnosis(
         (None, Some(_)) => "what is not wrong is nowhere: leave out `at`".to_owned(),
         (None, None) if !faults.is_empty() => "something is wrong with this unit".to_owned(),
         (Some(kind), at) => {
-            let label = kind.sheet().label;
+            let label = kind.label();
             let mut planted = faults.iter().filter(|f| f.kind() == kind);
             match (planted.clone().count(), at) {
                 (0, _) => format!("{label} is asked for, but not planted"),

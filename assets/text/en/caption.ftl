@@ -1,0 +1,36 @@
+# The captions of the drawing: short, for there is little room.
+
+caption-outdoor-unit = outdoor unit
+caption-indoor-unit = indoor unit
+caption-outdoor-coil = outdoor coil
+caption-indoor-coil = indoor coil
+caption-supply = supply
+caption-return = return
+caption-metering = metering
+caption-thermostat = thermostat
+caption-compressor = compressor
+caption-disconnect = disconnect
+caption-tag = TAG
+caption-outdoors = outdoors
+caption-indoors = indoors
+caption-liquid-line = liquid line
+caption-suction-line = suction line
+caption-sight-glass = sight glass
+caption-drier-out = drier out
+caption-drier = filter drier
+caption-vacuum-pump = vacuum pump
+caption-pump-runs = runs
+caption-pump-stands = stopped
+caption-oil-milky = milky
+caption-oil = oil
+caption-ruined = ruined
+caption-over = over
+caption-off = off
+caption-micron = micron
+caption-valve-shut = valve shut
+caption-nitrogen = nitrogen
+caption-cylinder = refrigerant on the scale
+caption-detector = detector
+caption-thermometers = thermometers
+caption-worn = worn
+caption-protection = protection

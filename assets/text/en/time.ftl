@@ -1,0 +1,35 @@
+# Time: waiting for what an instrument shows, and the strip chart of what they showed.
+
+time-tab = Time
+time-open = Wait …
+time-wait-until = Wait until
+time-shows = shows
+time-choose = choose
+time-wait-for = wait for the { $instrument }
+time-below = below
+time-above = above
+time-steady = steady
+time-value = value
+time-at-most = at most
+time-wait = Wait for it
+time-useful = Do something useful meanwhile
+time-for = for { $time }
+time-stop = Stop waiting
+time-waiting = Waiting: { $what }
+time-waiting-shows = Waiting: { $what }, it shows { $shown }
+time-limit = { $now } of at most { $limit }
+time-goes-by = the time goes by
+time-is-steady = { $instrument } steady
+time-is-below = { $instrument } below { $level }
+time-is-above = { $instrument } above { $level }
+time-is-between = { $instrument } between { $low } and { $high }
+time-went-by = { $time } went by.
+time-reached = After { $time }: { $what }.
+time-stopped = Stopped after { $time }.
+time-stopped-before = Stopped after { $time }: not yet { $what }; it shows { $shown }.
+time-given-up = Given up after { $time }: not yet { $what }; it shows { $shown }.
+time-all = All
+time-latest = Last 10 min
+time-traces = { $unit }: low thin, high thick; microns
+time-no-reading = no reading
+time-more = and { $count } more

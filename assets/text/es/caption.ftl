@@ -1,0 +1,36 @@
+# Los letreros del dibujo: cortos, porque hay poco sitio.
+
+caption-outdoor-unit = unidad exterior
+caption-indoor-unit = unidad interior
+caption-outdoor-coil = serpentín exterior
+caption-indoor-coil = serpentín interior
+caption-supply = salida
+caption-return = retorno
+caption-metering = expansión
+caption-thermostat = termostato
+caption-compressor = compresor
+caption-disconnect = desconectador
+caption-tag = ALTO
+caption-outdoors = exterior
+caption-indoors = interior
+caption-liquid-line = línea de líquido
+caption-suction-line = línea de succión
+caption-sight-glass = mirilla
+caption-drier-out = sin filtro
+caption-drier = filtro
+caption-vacuum-pump = bomba de vacío
+caption-pump-runs = marcha
+caption-pump-stands = parada
+caption-oil-milky = lechoso
+caption-oil = aceite
+caption-ruined = roto
+caption-over = fuera
+caption-off = no
+caption-micron = micrón
+caption-valve-shut = cerrada
+caption-nitrogen = nitrógeno
+caption-cylinder = refrigerante en la báscula
+caption-detector = detector
+caption-thermometers = termómetros
+caption-worn = puesto
+caption-protection = protección

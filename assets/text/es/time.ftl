@@ -1,0 +1,35 @@
+# El tiempo: esperar a lo que indica un instrumento, y el registro de lo que indicaron.
+
+time-tab = Tiempo
+time-open = Esperar …
+time-wait-until = Esperar hasta
+time-shows = indica
+time-choose = elegir
+time-wait-for = esperar a: { $instrument }
+time-below = menos de
+time-above = más de
+time-steady = estable
+time-value = valor
+time-at-most = como máximo
+time-wait = Esperar
+time-useful = Hacer algo útil mientras tanto
+time-for = durante { $time }
+time-stop = Dejar de esperar
+time-waiting = Esperando: { $what }
+time-waiting-shows = Esperando: { $what }, indica { $shown }
+time-limit = { $now } de { $limit } como máximo
+time-goes-by = pasa el tiempo
+time-is-steady = { $instrument } estable
+time-is-below = { $instrument } por debajo de { $level }
+time-is-above = { $instrument } por encima de { $level }
+time-is-between = { $instrument } entre { $low } y { $high }
+time-went-by = Pasaron { $time }.
+time-reached = Después de { $time }: { $what }.
+time-stopped = Interrumpido después de { $time }.
+time-stopped-before = Interrumpido después de { $time }: aún no { $what }; indica { $shown }.
+time-given-up = Abandonado después de { $time }: aún no { $what }; indica { $shown }.
+time-all = Todo
+time-latest = Últimos 10 min
+time-traces = { $unit }: baja fina, alta gruesa; micrones
+time-no-reading = sin lectura
+time-more = y { $count } más

@@ -1,0 +1,17 @@
+//! Time and memory of the practise room: waits, the strip chart, attempts that are taken up again,
+//! moments that are gone back to.
+
+#![expect(
+    clippy::disallowed_methods,
+    reason = "that nobody waits in front of the screen is measured on the wall"
+)]
+
+mod back;
+mod chart;
+#[path = "../support/folder.rs"]
+mod folder;
+#[path = "../support/forge.rs"]
+mod forge;
+mod resume;
+mod room;
+mod waits;
