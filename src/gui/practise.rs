@@ -103,6 +103,7 @@ impl Practise {
     /// Goes on with a job of which this was noted so far.
     pub fn going_on(recorder: Recorder, scenario: Scenario, notes: Notes) -> Self {
         Self {
+            sheet: SheetDraft::of(recorder.job().sheet()),
             coach: (recorder.head().mode == Mode::Practice).then(|| Coach::of(&scenario)),
             recorder,
             scene: Scene::of(&scenario),
@@ -114,7 +115,6 @@ impl Practise {
             chosen: None,
             side: Side::Hands,
             drafts: Drafts::default(),
-            sheet: SheetDraft::default(),
             moment: None,
             refusal: None,
             said: None,

@@ -248,6 +248,11 @@ impl<'a> View<'a> {
         self.job.plant().refrigerant().is_flammable()
     }
 
+    /// Whether the cases of detector and vacuum pump say that they are rated for what burns.
+    pub const fn tools_rated(&self) -> (bool, bool) {
+        self.job.tools_rated()
+    }
+
     /// Whether doors are open and a fan changes the air.
     pub const fn is_ventilated(&self) -> bool {
         self.job.is_ventilated()
