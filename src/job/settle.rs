@@ -79,6 +79,8 @@ pub struct Settled {
     pub condenser_air_rise_f: f64,
     /// Drop of the air through the indoor coil, °F.
     pub evaporator_air_drop_f: f64,
+    /// Share of the indoor coil's work that cools the air; the rest dries it.
+    pub sensible_share: f64,
     /// Cooling of the room, less the blower's heat, Btu/h.
     pub capacity_btu_h: f64,
     /// Electric power with both fans, W.
@@ -198,6 +200,7 @@ impl Job {
             discharge_f: Temperature::from_kelvin(plant.temperature(Place::Discharge)).fahrenheit(),
             condenser_air_rise_f: (operating.outdoor_air_out - self.outdoor.t) * 1.8,
             evaporator_air_drop_f: (self.indoor.t - operating.indoor_air_out) * 1.8,
+            sensible_share: operating.sensible / operating.capacity.max(1.0),
             capacity_btu_h: Power::from_watts(operating.net_capacity).btu_per_hour(),
             power_w: operating.power,
             compressor_w: operating.compressor_power,
