@@ -9,7 +9,7 @@ use coldbench::job::procedure::{Performance, Procedure};
 use coldbench::job::{Door, Job, Refusal};
 use coldbench::plant::{Joint, Line};
 use coldbench::scenario::{Scenario, shipped_names};
-use coldbench::text::Message;
+use coldbench::text::{Language, Message};
 use coldbench::words::Action;
 use eframe::egui::{Context, Event, Modifiers, PointerButton, Pos2, RawInput, Rect, Theme, Vec2};
 use raster::{Picture, Raster};
@@ -39,6 +39,7 @@ fn paint() -> io::Result<()> {
     });
     work.choose(Part::Valve(Line::Liquid));
     save(&folder, "work", &light(&mut work))?;
+    spanish(&folder, large, &mut work)?;
     save(
         &folder,
         "work_dark",
@@ -84,6 +85,20 @@ fn paint() -> io::Result<()> {
         "end",
         &light(&mut up_to("clogged_drier", |_| false)),
     )
+}
+
+/// The site at work, the job sheet and a hose's panel in Spanish, whose words are longer.
+fn spanish(folder: &Path, size: Vec2, work: &mut App) -> io::Result<()> {
+    work.speak(Language::Spanish);
+    let shot = |app: &mut App| Frames::new(size, Theme::Light).shot(app);
+    save(folder, "spanish_work", &shot(work))?;
+    work.choose(Part::Joint(Joint::IndoorSuction));
+    save(folder, "spanish_joint", &shot(work))?;
+    work.choose_sheet();
+    save(folder, "spanish_sheet", &shot(work))?;
+    work.choose(Part::Valve(Line::Liquid));
+    work.speak(Language::English);
+    Ok(())
 }
 
 /// Where the drawing's own origin is in a window of 1280 x 800, and a unit of it.
