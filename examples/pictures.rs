@@ -9,7 +9,7 @@ use coldbench::job::procedure::{Performance, Procedure};
 use coldbench::job::{Door, Job, Refusal};
 use coldbench::plant::{Joint, Line};
 use coldbench::scenario::{Scenario, shipped_names};
-use coldbench::text::Message;
+use coldbench::text::{Language, Message};
 use coldbench::words::Action;
 use eframe::egui::accesskit;
 use eframe::egui::{Context, Event, Modifiers, PointerButton, Pos2, RawInput, Rect, Vec2};
@@ -48,6 +48,7 @@ fn paint() -> io::Result<()> {
         save(&folder, &format!("work_{name}"), &light(&mut work))?;
     }
     work.set(usual);
+    spanish(&folder, large, &mut work)?;
     let small = Vec2::new(1000.0, 640.0);
     save(&folder, "small", &Frames::new(small).shot(&mut work))?;
     at_sizes_of_text(&folder, &mut work)?;
@@ -110,6 +111,20 @@ fn at_sizes_of_text(folder: &Path, work: &mut App) -> io::Result<()> {
         let name = format!("text_200_{}", side.to_lowercase().replace(' ', "_"));
         save(folder, &name, &Frames::new(screen).press(work, side))?;
     }
+    Ok(())
+}
+
+/// The site at work, the job sheet and a hose's panel in Spanish, whose words are longer.
+fn spanish(folder: &Path, size: Vec2, work: &mut App) -> io::Result<()> {
+    work.speak(Language::Spanish);
+    let shot = |app: &mut App| Frames::new(size).shot(app);
+    save(folder, "spanish_work", &shot(work))?;
+    work.choose(Part::Joint(Joint::IndoorSuction));
+    save(folder, "spanish_joint", &shot(work))?;
+    work.choose_sheet();
+    save(folder, "spanish_sheet", &shot(work))?;
+    work.choose(Part::Valve(Line::Liquid));
+    work.speak(Language::English);
     Ok(())
 }
 

@@ -203,6 +203,11 @@ fn controls(window: &Window) -> BTreeMap<String, (Role, String)> {
             // Text can be selected by the pointer: it is read and not worked. A scroll bar is the
             // toolkit's own and has no name; the focus scrolls by itself.
             let is_worked = !matches!(data.role(), Role::Label | Role::ScrollBar);
+            // The marks on the strip chart are for the pointer: the keyboard has the same in the
+            // list of moments.
+            let name = node.accesskit_node().label().unwrap_or_default();
+            let time = name.split("  ").next().unwrap_or_default();
+            let is_worked = is_worked && time.matches(':').count() != 2;
             (works(accesskit::Action::Focus) || works(accesskit::Action::Click)) && is_worked
         })
         .map(|node| {

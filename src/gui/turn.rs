@@ -5,6 +5,7 @@ use super::part::Part;
 use super::view::View;
 use crate::kit::Hose;
 use crate::plant::Line;
+use crate::text::Message;
 use crate::units::{Fraction, GaugePressure};
 use crate::words::Action;
 
@@ -113,13 +114,15 @@ impl Turn {
 
     /// How far it is turned, in two short lines.
     pub fn words(self, view: &View) -> [String; 2] {
-        let turns = format!("{} of {:.0}", quarters_text(self.now), self.most);
+        let turns = Message::new("face-turns-of")
+            .with("now", quarters_text(self.now))
+            .with("most", format!("{:.0}", self.most));
         match self.thread {
             Thread::Regulator => [
                 view.tell(&view.system().gauge(view.regulator())),
                 view.say("face-set"),
             ],
-            _ => [turns, view.say("face-turned")],
+            _ => [view.tell(&turns), view.say("face-turned")],
         }
     }
 }

@@ -16,3 +16,4 @@ face-off = off
 face-none = none
 face-turned = quarter turns
 face-set = set
+face-turns-of = { $now } of { $most }

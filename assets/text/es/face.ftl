@@ -16,3 +16,4 @@ face-off = apagado
 face-none = no hay
 face-turned = cuartos de vuelta
 face-set = ajuste
+face-turns-of = { $now } de { $most }

@@ -58,14 +58,7 @@ fn pump(canvas: &Canvas, view: &View) {
     } else {
         "caption-oil"
     });
-    canvas.text(
-        78.0,
-        566.0,
-        Align2::CENTER_CENTER,
-        10.0,
-        &word,
-        Color32::BLACK,
-    );
+    canvas.text_within((78.0, 566.0), 22.0, 10.0, &word, Color32::BLACK);
     // The gas ballast on top.
     let up = if look.ballast_open { 514.0 } else { 522.0 };
     canvas.rect(

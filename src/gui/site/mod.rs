@@ -193,7 +193,7 @@ fn hose_end_ui(
     let (canvas, view) = (site.canvas, site.view);
     let part = Part::Hose(hose);
     let area = layout::coupling(hose, view);
-    let id = ui.scope_id().with((format!("{part:?}"), "end"));
+    let id = ui.scope_id().with(("end", format!("{part:?}")));
     let response = ui.interact(canvas.area(area), id, Sense::CLICK | Sense::DRAG);
     if response.clicked() || response.drag_started() {
         *chosen = Some(part);

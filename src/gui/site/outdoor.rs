@@ -168,7 +168,8 @@ fn disconnect(canvas: &Canvas, view: &View) {
             palette.ink,
         );
     }
-    canvas.caption(454.0, 108.0, "caption-disconnect");
+    let name = canvas.say("caption-disconnect");
+    canvas.text_within((454.0, 108.0), 82.0, 13.0, &name, palette.faint);
 }
 
 /// Draws a service valve over the lines: body, stem with cap, port with cap, core and tool.

@@ -28,7 +28,7 @@ pub fn display(ui: &mut Ui, name: &str, text: &str, number: Option<f64>, size: f
         rect.left_top() + vec2(7.0, 4.0),
         Align2::LEFT_TOP,
         name,
-        FontId::proportional(12.0),
+        FontId::proportional(fitting(12.0, name, width)),
         palette.faint,
     );
     painter.text(
