@@ -1,9 +1,11 @@
 //! One tick of a job: what is open is set, the circuit moves, instruments follow, the watch looks.
 
+use super::watch::Watch;
 use super::{Job, TICK};
 use crate::fluid::gas::MOLAR_MASS;
 use crate::fluid::moist_air;
 use crate::kit::ThermometerPlace;
+use crate::plant::network::Flux;
 use crate::plant::{Conditions, Joint, Line, Made, Place, Spot};
 use crate::text::Message;
 use crate::units::{ATMOSPHERE, PSI};
@@ -158,28 +160,16 @@ impl Job {
     fn look_at_outlets(&mut self) {
         let network = self.plant.network();
         let tick = self.tick;
-        let spots = Spot::ALL.into_iter().map(|spot| {
+        for spot in Spot::ALL {
+            let flux = network.flux(self.outlets.element(spot));
             let inside = self.plant.pressure(self.fittings.place_of(spot));
-            (self.outlets.element(spot), spot.label(), inside)
-        });
-        let hoses = self
-            .piping
-            .outlets()
-            .into_iter()
-            .zip(self.piping.hose_nodes());
-        let hoses = hoses.map(|(o, node)| (o.element, o.label, network.node(node).pressure));
-        for (element, label, inside) in spots.chain(hoses) {
-            let flux = network.flux(element);
-            if flux.refrigerant > 0.0 {
-                let lost = flux.refrigerant * TICK;
-                self.watch
-                    .grow(tick, FindingKind::Released, label.clone(), lost);
-            }
-            // Air that a vacuum draws, not the breath that moves through an open joint.
-            let air = -flux.gas[1] * MOLAR_MASS[1] * TICK;
-            if air > 0.0 && inside < ATMOSPHERE - 0.5 * PSI {
-                self.watch.grow(tick, FindingKind::AirDrawnIn, label, air);
-            }
+            look_at_outlet(&mut self.watch, tick, flux, inside, || spot.label());
+        }
+        let outlets = self.piping.outlets();
+        for (outlet, node) in outlets.into_iter().zip(self.piping.hose_nodes()) {
+            let flux = network.flux(outlet.element);
+            let inside = network.node(node).pressure;
+            look_at_outlet(&mut self.watch, tick, flux, inside, || outlet.label.clone());
         }
         let pumped = network.flux(self.piping.pump());
         if pumped.refrigerant > 0.0 {
@@ -286,5 +276,28 @@ impl Job {
                 liquid,
             );
         }
+    }
+}
+
+/// What goes out and comes in at one place, `inside` Pa behind it.
+fn look_at_outlet(
+    watch: &mut Watch,
+    tick: u64,
+    flux: &Flux,
+    inside: f64,
+    label: impl Fn() -> Message,
+) {
+    if flux.refrigerant > 0.0 {
+        watch.grow(
+            tick,
+            FindingKind::Released,
+            label(),
+            flux.refrigerant * TICK,
+        );
+    }
+    // Air that a vacuum draws, not the breath that moves through an open joint.
+    let air = -flux.gas[1] * MOLAR_MASS[1] * TICK;
+    if air > 0.0 && inside < ATMOSPHERE - 0.5 * PSI {
+        watch.grow(tick, FindingKind::AirDrawnIn, label(), air);
     }
 }

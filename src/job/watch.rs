@@ -37,7 +37,7 @@ impl Watch {
 
     /// Notes a single event.
     pub(super) fn note(&mut self, tick: u64, kind: FindingKind, place: Message, size: f64) {
-        let text = words(kind, &place, size);
+        let text = words(kind, place, size);
         self.findings.push(Finding {
             tick,
             kind,
@@ -93,7 +93,7 @@ impl Watch {
         // The text is told anew for each twentieth that the size grows by.
         if event.size > 1.05 * event.told {
             event.told = event.size;
-            self.findings[at].text = words(kind, &event.place, event.size);
+            self.findings[at].text = words(kind, event.place.clone(), event.size);
         }
     }
 
@@ -129,9 +129,9 @@ fn least(kind: FindingKind) -> f64 {
 }
 
 /// A finding in the technician's words.
-fn words(kind: FindingKind, place: &Message, size: f64) -> Message {
+fn words(kind: FindingKind, place: Message, size: f64) -> Message {
     use FindingKind as K;
-    let (at, amount) = (place.clone().the(), amount(kind, size));
+    let (at, amount) = (place.the(), amount(kind, size));
     match kind {
         K::Released => Message::new("finding-released")
             .with("amount", amount)

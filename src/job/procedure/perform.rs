@@ -20,7 +20,7 @@ pub struct Stopped {
     /// What the step says.
     pub text: String,
     /// Why it could not be done.
-    pub why: Why,
+    pub why: Box<Why>,
     /// What the instruments in use read then.
     pub readings: String,
 }
@@ -144,7 +144,7 @@ impl<'a> Performance<'a> {
             tick: job.now(),
             step: number.to_owned(),
             text: step.to_string(),
-            why,
+            why: Box::new(why),
             readings: readings_text(&key_readings(job)),
         }
     }
