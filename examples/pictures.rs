@@ -4,14 +4,15 @@
 #[path = "../tests/support/raster.rs"]
 mod raster;
 
-use coldbench::gui::{App, Attempts, Part};
+use coldbench::gui::{App, Attempts, Colours, Part, Settings, TextSize};
 use coldbench::job::procedure::{Performance, Procedure};
 use coldbench::job::{Door, Job, Refusal};
 use coldbench::plant::{Joint, Line};
 use coldbench::scenario::{Scenario, shipped_names};
 use coldbench::text::{Language, Message};
 use coldbench::words::Action;
-use eframe::egui::{Context, Event, Modifiers, PointerButton, Pos2, RawInput, Rect, Theme, Vec2};
+use eframe::egui::accesskit;
+use eframe::egui::{Context, Event, Modifiers, PointerButton, Pos2, RawInput, Rect, Vec2};
 use raster::{Picture, Raster};
 use std::fs::{self, File};
 use std::io::{self, BufWriter};
@@ -31,7 +32,7 @@ fn paint() -> io::Result<()> {
     let folder = folder.map_or_else(|| PathBuf::from("target/pictures"), PathBuf::from);
     fs::create_dir_all(&folder)?;
     let large = Vec2::new(1280.0, 800.0);
-    let light = |app: &mut App| Frames::new(large, Theme::Light).shot(app);
+    let light = |app: &mut App| Frames::new(large).shot(app);
     save(&folder, "start", &light(&mut app()))?;
 
     let mut work = up_to("clogged_drier", |action| {
@@ -40,17 +41,18 @@ fn paint() -> io::Result<()> {
     work.choose(Part::Valve(Line::Liquid));
     save(&folder, "work", &light(&mut work))?;
     spanish(&folder, large, &mut work)?;
-    save(
-        &folder,
-        "work_dark",
-        &Frames::new(large, Theme::Dark).shot(&mut work),
-    )?;
+    let thought = Frames::new(large).press(&mut work, "Ask for a thought");
+    save(&folder, "coach", &thought)?;
+    let usual = Settings::default();
+    for (name, colours) in [("dark", Colours::Dark), ("projector", Colours::Projector)] {
+        work.set(Settings { colours, ..usual });
+        save(&folder, &format!("work_{name}"), &light(&mut work))?;
+    }
+    work.set(usual);
     let small = Vec2::new(1000.0, 640.0);
-    save(
-        &folder,
-        "small",
-        &Frames::new(small, Theme::Light).shot(&mut work),
-    )?;
+    save(&folder, "small", &Frames::new(small).shot(&mut work))?;
+    at_sizes_of_text(&folder, &mut work)?;
+    work.set(usual);
 
     let mut open = up_to("clogged_drier", |action| {
         matches!(action, Action::FitDrier(_))
@@ -87,17 +89,45 @@ fn paint() -> io::Result<()> {
     )
 }
 
-/// The site at work, the job sheet and a hose's panel in Spanish, whose words are longer.
+/// The site at work, a joint and the job sheet in Spanish, whose words are longer.
 fn spanish(folder: &Path, size: Vec2, work: &mut App) -> io::Result<()> {
-    work.speak(Language::Spanish);
-    let shot = |app: &mut App| Frames::new(size, Theme::Light).shot(app);
+    work.set(Settings {
+        language: Language::Spanish,
+        ..Settings::default()
+    });
+    let shot = |app: &mut App| Frames::new(size).shot(app);
     save(folder, "spanish_work", &shot(work))?;
     work.choose(Part::Joint(Joint::IndoorSuction));
     save(folder, "spanish_joint", &shot(work))?;
     work.choose_sheet();
     save(folder, "spanish_sheet", &shot(work))?;
     work.choose(Part::Valve(Line::Liquid));
-    work.speak(Language::English);
+    work.set(Settings::default());
+    Ok(())
+}
+
+/// The room at each size of text and, at the largest, each of its sides.
+fn at_sizes_of_text(folder: &Path, work: &mut App) -> io::Result<()> {
+    let screen = Vec2::new(1280.0, 800.0);
+    for text in TextSize::ALL {
+        work.set(Settings {
+            text,
+            ..Settings::default()
+        });
+        let name = format!("text_{}", text.percent());
+        save(folder, &name, &Frames::new(screen).shot(work))?;
+    }
+    for side in [
+        "Site",
+        "Job sheet",
+        "Instruments",
+        "Strip chart",
+        "Coach",
+        "Settings",
+    ] {
+        let name = format!("text_200_{}", side.to_lowercase().replace(' ', "_"));
+        save(folder, &name, &Frames::new(screen).press(work, side))?;
+    }
     Ok(())
 }
 
@@ -129,7 +159,7 @@ fn hands(folder: &Path, size: Vec2) -> io::Result<()> {
         app.act(Action::PortCap { line, on: false });
         app.act(Action::StemCap { line, on: false });
         let points: Vec<Pos2> = way.iter().map(|&(x, y)| at(x, y)).collect();
-        let picture = Frames::new(size, Theme::Light).drag(&mut app, &points);
+        let picture = Frames::new(size).drag(&mut app, &points);
         save(folder, name, &picture)?;
     }
     Ok(())
@@ -139,7 +169,7 @@ fn hands(folder: &Path, size: Vec2) -> io::Result<()> {
 fn for_the_readme(folder: &Path) -> io::Result<()> {
     fs::create_dir_all(folder)?;
     let size = Vec2::new(1280.0, 800.0);
-    let shot = |app: &mut App| Frames::new(size, Theme::Light).shot(app);
+    let shot = |app: &mut App| Frames::new(size).shot(app);
     let mut work = up_to("clogged_drier", |action| {
         matches!(action, Action::Diagnose(_))
     });
@@ -219,12 +249,20 @@ struct Frames {
 }
 
 impl Frames {
-    fn new(size: Vec2, theme: Theme) -> Self {
+    /// A screen of so many pixels.
+    fn new(size: Vec2) -> Self {
         let ctx = Context::default();
         App::dress(&ctx);
-        ctx.set_theme(theme);
+        ctx.enable_accesskit();
         let raster = Raster::default();
         Self { ctx, size, raster }
+    }
+
+    /// Presses what has a label, as a screen reader does, and paints what comes of it.
+    fn press(self, app: &mut App, label: &'static str) -> Picture {
+        let mut frames = vec![Vec::new(); 8];
+        frames[4] = vec![Press::Label(label)];
+        self.paint(app, frames)
     }
 
     /// Lets the window settle and paints it.
@@ -250,21 +288,57 @@ impl Frames {
     }
 
     /// Runs a frame for each list of events and paints the last.
-    fn frames(mut self, app: &mut App, events: &[Vec<Event>]) -> Picture {
+    fn frames(self, app: &mut App, events: &[Vec<Event>]) -> Picture {
+        let events = events.iter().map(|events| {
+            let events = events.iter().cloned();
+            events.map(Press::Event).collect()
+        });
+        self.paint(app, events.collect())
+    }
+
+    fn paint(mut self, app: &mut App, frames: Vec<Vec<Press>>) -> Picture {
         let mut picture = None;
-        for (frame, events) in events.iter().enumerate() {
+        let mut tree = None;
+        for (frame, presses) in frames.into_iter().enumerate() {
+            let events = presses.into_iter().filter_map(|press| match press {
+                Press::Event(event) => Some(event),
+                Press::Label(label) => tree.as_ref().and_then(|tree| pressing(tree, label)),
+            });
+            // What is large in text holds fewer points.
+            let points = self.size / self.ctx.zoom_factor();
             let input = RawInput {
-                screen_rect: Some(Rect::from_min_size(Pos2::ZERO, self.size)),
+                screen_rect: Some(Rect::from_min_size(Pos2::ZERO, points)),
                 time: Some(frame as f64 * 0.1),
-                events: events.clone(),
+                events: events.collect(),
                 ..RawInput::default()
             };
             let mut output = self.ctx.run_ui(input, |ui| app.window_ui(ui));
+            tree = output.platform_output.accesskit_update.take();
             self.raster.take(&mut output.textures_delta);
             picture = Some(self.raster.paint(&self.ctx, &output));
         }
         picture.expect("some frames were painted")
     }
+}
+
+/// Something done in a frame.
+#[derive(Clone)]
+enum Press {
+    Event(Event),
+    /// What has this label is pressed.
+    Label(&'static str),
+}
+
+/// What presses the control of a label, as a screen reader does.
+fn pressing(tree: &accesskit::TreeUpdate, label: &str) -> Option<Event> {
+    let mut nodes = tree.nodes.iter();
+    let (id, _) = nodes.find(|(_, node)| node.label() == Some(label))?;
+    Some(Event::AccessKitActionRequest(accesskit::ActionRequest {
+        action: accesskit::Action::Click,
+        target_tree: tree.tree_id,
+        target_node: *id,
+        data: None,
+    }))
 }
 
 fn save(folder: &Path, name: &str, picture: &Picture) -> io::Result<()> {

@@ -7,6 +7,7 @@
 
 pub mod attempt;
 pub mod cli;
+pub mod coach;
 pub mod figures;
 pub mod fluid;
 #[cfg(feature = "window")]

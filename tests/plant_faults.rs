@@ -37,28 +37,6 @@ fn two_equal_runs_have_equal_bits() {
 }
 
 #[test]
-fn overcharge_and_air_raise_head_and_power() {
-    let unit = Unit::from_ron(R22).expect("the shipped unit reads");
-    let run = |charge: f64, air: f64| {
-        let mut bench = Bench::of(&unit, Mass::from_kilograms(charge * 3.108), 95.0);
-        let node = bench.plant.node(Place::Condenser);
-        bench.plant.network_mut().add(node, Amounts::air(air));
-        bench.cool_on();
-        bench.run(1800.0);
-        println!("charge {charge} air {air}: {}", bench.line());
-        (
-            bench.pressure(Place::Condenser),
-            bench.plant.operating().power,
-        )
-    };
-    let sound = run(1.0, 0.0);
-    let over = run(1.2, 0.0);
-    let airy = run(1.0, 0.02);
-    assert!(over.0 > sound.0 + 10.0 && over.1 > sound.1 + 50.0);
-    assert!(airy.0 > sound.0 + 10.0 && airy.1 > sound.1 + 50.0);
-}
-
-#[test]
 fn a_wet_circuit_freezes_at_the_throat_and_thaws_at_rest() {
     let unit = Unit::from_ron(R22).expect("the shipped unit reads");
     let mut bench = Bench::of(&unit, Mass::from_kilograms(2.6), 75.0);
@@ -108,42 +86,6 @@ fn little_air_over_the_indoor_coil_frosts_it() {
     bench.conditions.blower = 1.0;
     bench.run(3600.0);
     assert!(bench.plant.operating().frost < 0.01, "it thaws");
-}
-
-/// Source: the ideal gas law, p2 = p1 T2/T1 (absolute).
-#[test]
-fn nitrogen_follows_the_weather() {
-    let unit = Unit::from_ron(R22).expect("the shipped unit reads");
-    let mut bench = Bench::of(&unit, Mass::from_kilograms(3.2), 70.0);
-    let network = bench.plant.network_mut();
-    let tank = network.add_node(NodeSpec {
-        volume: 10e-3,
-        wall: 1000.0,
-        to_ambient: 5.0,
-        fill: Fill::Evacuated,
-    });
-    let gas = network.add_boundary(Boundary {
-        pressure: ATMOSPHERE + 300.0 * PSI,
-        temperature: kelvin(70.0),
-        moles: [1.0, 0.0, 0.0],
-    });
-    let law = Law::Path(Path::through(&[Restriction::opening(1e-5)]));
-    let fill = network.add_element(End::Boundary(gas), End::Node(tank), law);
-    bench.run(1800.0);
-    bench.plant.network_mut().set_law(fill, Law::Shut);
-    bench.run(1800.0);
-    let before = bench.plant.network().node(tank).pressure;
-    bench.conditions.outdoor.t = kelvin(60.0);
-    bench.run(7200.0);
-    let after = bench.plant.network().node(tank).pressure;
-    let wanted = before * kelvin(60.0) / kelvin(70.0);
-    println!(
-        "{:.2} to {:.2}, by the law {:.2} psig",
-        psig(before),
-        psig(after),
-        psig(wanted)
-    );
-    assert!((after - wanted).abs() < 0.05 * PSI);
 }
 
 /// Hoses, a manifold and a cylinder on the unit: random play with all of it.

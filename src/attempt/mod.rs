@@ -16,6 +16,10 @@
 //!    1204  5b0e...           closed                              chain
 //! ```
 //!
+//! It ends `closed`, or `left` when the job is not handed back but tried again from a moment. A job
+//! that is to be gone on with is put `aside`; one that was cut says nothing, and both go on with
+//! `resumed`.
+//!
 //! The chain of a line is the SHA-256 of the chain before it and the line's own text, cut to 16
 //! bytes. A byte changed anywhere shows at its line. The last chain is the fingerprint of the
 //! attempt. Who rewrites a whole file can compute a new chain, but not the same fingerprint: write

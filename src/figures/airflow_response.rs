@@ -20,24 +20,34 @@ const CAPACITY: f64 = 0.02;
 const POWER: f64 = 0.03;
 
 fn figures() -> Vec<Figure> {
+    let units = [
+        ("R-22 orifice", Rated::orifice()),
+        ("R-410A valve", Rated::valve()),
+    ];
+    units
+        .iter()
+        .flat_map(|(name, unit)| of_unit(name, unit))
+        .collect()
+}
+
+fn of_unit(name: &str, unit: &Rated) -> Vec<Figure> {
     let per_capacity = |s: &Settled| s.power_w / s.capacity_btu_h;
-    let unit = Rated::valve();
     let rated = unit.at_rating();
     let mut figures = Vec::new();
     for row in rows(include_str!(
         "../../tests/published/data/airflow_response.csv"
     )) {
         let share = row.number("airflow_fraction");
-        let stands = with_air(&unit, share);
+        let stands = with_air(unit, share);
         figures.push(Figure::near(
-            format!("R-410A valve, {share} of its air: capacity"),
+            format!("{name}, {share} of its air: capacity"),
             "ratio",
             row.number("capacity"),
             CAPACITY,
             stands.capacity_btu_h / rated.capacity_btu_h,
         ));
         figures.push(Figure::near(
-            format!("R-410A valve, {share} of its air: power per capacity"),
+            format!("{name}, {share} of its air: power per capacity"),
             "ratio",
             row.number("power_per_capacity"),
             POWER,

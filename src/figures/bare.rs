@@ -3,18 +3,30 @@
 use crate::fluid::moist_air;
 use crate::plant::network::{End, Law, NodeId, NodeSpec, Path, Restriction};
 use crate::plant::{Air, Conditions, Place, Plant, TICK, Unit};
-use crate::units::{ATMOSPHERE, PSI, Temperature};
+use crate::units::{ATMOSPHERE, Mass, PSI, Temperature};
 
 /// A unit at rest, with what it works in.
 #[derive(Debug)]
 pub(super) struct Bare {
     pub plant: Plant,
     pub conditions: Conditions,
+    /// The length of its steps, s.
+    pub step: f64,
 }
 
 impl Bare {
     /// A unit with its nameplate charge, at rest in air of one temperature, °F.
-    pub fn at_rest(unit: &Unit, outdoor: f64, (indoor, wet_bulb): (f64, f64)) -> Self {
+    pub fn at_rest(unit: &Unit, outdoor: f64, indoor: (f64, f64)) -> Self {
+        Self::with_charge(unit, unit.nameplate.charge, outdoor, indoor)
+    }
+
+    /// The same with another charge.
+    pub fn with_charge(
+        unit: &Unit,
+        charge: Mass,
+        outdoor: f64,
+        (indoor, wet_bulb): (f64, f64),
+    ) -> Self {
         let kelvin = |f| Temperature::from_fahrenheit(f).kelvin();
         let (dry, wet) = (kelvin(indoor), kelvin(wet_bulb));
         let outdoor = kelvin(outdoor);
@@ -31,10 +43,10 @@ impl Bare {
                 w: moist_air::humidity_ratio_from_wet_bulb(dry, wet),
             },
         };
-        let charge = unit.nameplate.charge;
         Self {
             plant: Plant::new(unit, &conditions, charge),
             conditions,
+            step: TICK,
         }
     }
 
@@ -48,8 +60,8 @@ impl Bare {
 
     /// Lets time pass, s.
     pub fn run(&mut self, seconds: f64) {
-        for _ in 0..(seconds / TICK).round() as u64 {
-            self.plant.tick(&self.conditions);
+        for _ in 0..(seconds / self.step).round() as u64 {
+            self.plant.advance(&self.conditions, self.step);
         }
     }
 

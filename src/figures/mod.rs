@@ -8,12 +8,17 @@ mod airflow_response;
 mod bare;
 mod charge_response;
 mod charging_chart;
+mod compressor_harm;
+mod compressor_spot;
 mod data;
 mod design_point;
 mod expansion_valve_pressures;
 mod fault_signs;
 mod figure;
 mod flare_torque;
+mod freeze_up;
+mod frost;
+mod indoor_coil;
 mod leak_units;
 mod liquid_line;
 mod nitrogen;
@@ -24,6 +29,7 @@ mod property_tables;
 mod pump_down;
 mod rated;
 mod standing;
+mod step_length;
 mod target_superheat;
 mod vacuum;
 mod water;
@@ -44,7 +50,7 @@ pub struct Source {
 
 impl Source {
     /// Every source: properties first, then tools, then the running unit.
-    pub const ALL: [Self; 19] = [
+    pub const ALL: [Self; 25] = [
         property_tables::SOURCE,
         liquid_line::SOURCE,
         water::SOURCE,
@@ -55,7 +61,10 @@ impl Source {
         charging_chart::SOURCE,
         vacuum::SOURCE,
         standing::SOURCE,
+        step_length::SOURCE,
+        compressor_spot::SOURCE,
         design_point::SOURCE,
+        indoor_coil::SOURCE,
         outdoor_response::SOURCE,
         airflow_response::SOURCE,
         charge_response::SOURCE,
@@ -64,6 +73,9 @@ impl Source {
         target_superheat::SOURCE,
         overcharge_and_air::SOURCE,
         pump_down::SOURCE,
+        frost::SOURCE,
+        freeze_up::SOURCE,
+        compressor_harm::SOURCE,
     ];
 
     /// The source of this name.

@@ -1,6 +1,6 @@
 //! The units that the published values are about, run to a steady state.
 
-use crate::job::{Overrides, Settled, settle};
+use crate::job::{Job, Overrides, Settled, settle};
 use crate::plant::{Fault, Unit};
 use crate::scenario::Scenario;
 use crate::units::Temperature;
@@ -53,20 +53,21 @@ impl Rated {
         })
     }
 
-    /// How it stands with a share of its charge.
-    pub fn at_charge(&self, share: f64) -> Settled {
-        self.settle(&Overrides {
-            charge: Some(share),
-            ..Overrides::default()
-        })
-    }
-
     /// How it stands with a fault.
     pub fn with_fault(&self, fault: Fault) -> Settled {
         self.settle(&Overrides {
             faults: vec![fault],
             ..Overrides::default()
         })
+    }
+
+    /// A job on it with these faults.
+    pub fn job(&self, faults: &[Fault]) -> Job {
+        let overrides = Overrides {
+            faults: faults.to_vec(),
+            ..Overrides::default()
+        };
+        Job::new(&overrides.put_into(&self.scenario))
     }
 
     /// How it stands with these overrides.

@@ -22,24 +22,68 @@ fn figures() -> Vec<Figure> {
     let table = include_str!("../../tests/published/data/target_superheat.csv");
     let mut figures = Vec::new();
     let mut squares = 0.0;
+    let mut ours = Vec::new();
     for row in rows(table) {
         let outdoor = row.number("outdoor_db");
-        let cells = row.rest().filter(|(_, target)| CELLS.contains(target));
-        for (column, target) in cells {
+        for (column, target) in row.rest() {
             let wet_bulb = column.parse().unwrap_or(f64::NAN);
-            let stands = unit.settle(&Overrides {
-                outdoor: Some(Temperature::from_fahrenheit(outdoor)),
-                indoor_wet_bulb: Some(Temperature::from_fahrenheit(wet_bulb)),
-                ..Overrides::default()
+            let superheat = superheat(&unit, outdoor, wet_bulb);
+            ours.push(Cell {
+                outdoor,
+                wet_bulb,
+                superheat,
             });
-            let off = stands.superheat_f - target;
-            squares += off * off;
+            if !CELLS.contains(&target) {
+                continue;
+            }
+            squares += (superheat - target) * (superheat - target);
             let what = format!("{outdoor} °F outdoors, {wet_bulb} °F wet bulb");
-            figures.push(Figure::near(what, "°F", target, 5.0, stands.superheat_f));
+            figures.push(Figure::near(what, "°F", target, 5.0, superheat));
         }
     }
     let rms = (squares / figures.len() as f64).sqrt();
     let what = "root mean square of all cells";
     figures.push(Figure::asked(what, "°F", Asked::AtMost(3.0), rms));
+    figures.extend(monotony(&ours));
     figures
+}
+
+/// A cell of the chart as the unit gives it, °F.
+struct Cell {
+    outdoor: f64,
+    wet_bulb: f64,
+    superheat: f64,
+}
+
+fn superheat(unit: &Rated, outdoor: f64, wet_bulb: f64) -> f64 {
+    let stands = unit.settle(&Overrides {
+        outdoor: Some(Temperature::from_fahrenheit(outdoor)),
+        indoor_wet_bulb: Some(Temperature::from_fahrenheit(wet_bulb)),
+        ..Overrides::default()
+    });
+    stands.superheat_f
+}
+
+/// In all of the chart superheat rises with the wet bulb and falls as it gets hotter outdoors:
+/// the largest step the other way, up to what a settled run may still move.
+fn monotony(cells: &[Cell]) -> [Figure; 2] {
+    let largest = |steps: &dyn Fn(&Cell, &Cell) -> Option<f64>| {
+        let pairs = cells.iter().flat_map(|a| cells.iter().map(move |b| (a, b)));
+        pairs
+            .filter_map(|(a, b)| steps(a, b))
+            .fold(f64::NEG_INFINITY, f64::max)
+    };
+    let damper = largest(&|a, b| {
+        let is_next = a.outdoor == b.outdoor && b.wet_bulb > a.wet_bulb;
+        is_next.then(|| a.superheat - b.superheat)
+    });
+    let hotter = largest(&|a, b| {
+        let is_next = a.wet_bulb == b.wet_bulb && b.outdoor > a.outdoor;
+        is_next.then(|| b.superheat - a.superheat)
+    });
+    [
+        ("most that superheat falls with a higher wet bulb", damper),
+        ("most that superheat rises with hotter weather", hotter),
+    ]
+    .map(|(what, step)| Figure::asked(what, "°F", Asked::AtMost(0.1), step))
 }

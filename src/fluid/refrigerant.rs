@@ -321,7 +321,11 @@ impl Refrigerant {
     }
 
     /// All curves and their slopes at `t`, K.
-    #[inline]
+    #[expect(
+        clippy::inline_always,
+        reason = "at each place only a few of the thirty columns are used; the rest then falls away"
+    )]
+    #[inline(always)]
     pub fn at_with_slopes(&self, t: f64) -> (Curves, Curves) {
         let (row, part) = self.cell(t);
         let (low, high) = (&self.rows[row], &self.rows[row + 1]);

@@ -5,12 +5,10 @@ use super::end::end_ui;
 use super::part::Part;
 use super::practise::{Ended, Practise, Wish};
 use super::session::Attempts;
+use super::settings::{Keeper, Settings, settings_ui};
 use super::start::{Choice, Start, start_ui};
-use super::system::System;
 use super::theme;
 use super::view::Reads;
-use super::widgets::choice;
-use crate::fluid::refrigerant::Refrigerant;
 use crate::job::Job;
 use crate::marking::Report;
 use crate::scenario::Scenario;
@@ -24,6 +22,10 @@ pub struct App {
     attempts: Attempts,
     start: Start,
     reads: Reads,
+    settings: Settings,
+    keeper: Keeper,
+    /// The settings are laid open.
+    choosing: bool,
     room: Room,
 }
 
@@ -49,15 +51,31 @@ impl App {
             scenarios,
             attempts,
             start: Start::default(),
-            reads: Reads {
-                language: Language::default(),
-                system: System::default(),
-                scale: Refrigerant::names()
-                    .first()
-                    .and_then(|name| Refrigerant::named(name)),
-            },
+            reads: Reads::chosen(&Settings::default()),
+            settings: Settings::default(),
+            keeper: Keeper::nowhere(),
+            choosing: false,
             room: Room::Start,
         }
+    }
+
+    /// The same with settings that are kept, and with those that were.
+    #[must_use]
+    pub fn with_settings(mut self, keeper: Keeper) -> Self {
+        self.settings = keeper.kept();
+        self.choosing = keeper.trouble.is_some();
+        self.keeper = keeper;
+        self
+    }
+
+    /// The settings as they are.
+    pub const fn settings(&self) -> Settings {
+        self.settings
+    }
+
+    /// Changes the settings, as if they had been chosen.
+    pub const fn set(&mut self, settings: Settings) {
+        self.settings = settings;
     }
 
     /// Puts the window's fonts, colours and sizes into a context.
@@ -102,11 +120,6 @@ impl App {
         }
     }
 
-    /// Speaks a language, as if it had been chosen in the bar.
-    pub const fn speak(&mut self, language: Language) {
-        self.reads.language = language;
-    }
-
     /// Lays the job sheet open.
     pub fn choose_sheet(&mut self) {
         if let Room::Practise(practise) = &mut self.room {
@@ -144,6 +157,7 @@ impl App {
 
     /// Shows the window.
     pub fn window_ui(&mut self, ui: &mut Ui) {
+        theme::wear(ui.ctx(), self.settings.colours, self.settings.text.factor());
         self.bar_ui(ui);
         let room = std::mem::replace(&mut self.room, Room::Start);
         self.room = match room {
@@ -229,47 +243,24 @@ impl App {
             .fill(ui.visuals().panel_fill)
             .inner_margin(Margin::symmetric(8, 4));
         Panel::top("bar").frame(frame).show(ui, |ui| {
-            ui.horizontal(|ui| {
-                for language in Language::ALL {
-                    let name = language.own_name();
-                    ui.selectable_value(&mut self.reads.language, language, name);
+            ui.horizontal_wrapped(|ui| {
+                for each in Language::ALL {
+                    let name = each.own_name();
+                    ui.selectable_value(&mut self.settings.language, each, name);
                 }
-                let language = self.reads.language;
+                let language = self.settings.language;
                 ui.separator();
-                for (system, name) in [(System::InchPound, "psig, °F"), (System::Metric, "kPa, °C")]
-                {
-                    ui.selectable_value(&mut self.reads.system, system, name);
-                }
-                ui.separator();
-                let now = self.reads.scale.map(Refrigerant::name);
-                let names = Refrigerant::names().iter().copied();
-                if let Some(name) = choice(
-                    ui,
-                    &language.say("window-gauge-scale"),
-                    now,
-                    names,
-                    |name| name,
-                ) {
-                    self.reads.scale = Refrigerant::named(name);
-                }
-                ui.separator();
-                let dark = ui.visuals().dark_mode;
-                let word = if dark {
-                    "window-light-colours"
-                } else {
-                    "window-dark-colours"
-                };
-                if ui.button(language.say(word)).clicked() {
-                    ui.ctx().set_theme(if dark {
-                        eframe::egui::Theme::Light
-                    } else {
-                        eframe::egui::Theme::Dark
-                    });
-                }
+                ui.toggle_value(&mut self.choosing, language.say("settings-settings"));
                 ui.separator();
                 ui.weak(language.say("window-practice-only"));
             });
+            if self.choosing {
+                ui.separator();
+                settings_ui(ui, &mut self.settings, &self.keeper);
+            }
         });
+        self.reads = Reads::chosen(&self.settings);
+        self.keeper.keep(self.settings);
     }
 }
 

@@ -9,6 +9,7 @@ mod catch_up;
 mod cautions;
 mod chart;
 mod clock;
+mod coach;
 mod end;
 mod hands;
 mod instruments;
@@ -19,8 +20,10 @@ mod notes;
 mod pace;
 mod part;
 mod practise;
+mod room;
 mod scene;
 mod session;
+mod settings;
 mod sheet;
 mod site;
 mod start;
@@ -35,7 +38,10 @@ pub use app::App;
 pub use no_window::NoWindow;
 pub use part::Part;
 pub use session::{Attempts, Kept};
+pub use settings::{Keeper, Settings, TextSize};
 pub use sheet::fault_label;
+pub use system::System;
+pub use theme::Colours;
 
 use crate::scenario::{Scenario, shipped_names};
 use eframe::egui::ViewportBuilder;
@@ -56,7 +62,8 @@ pub fn run() -> Result<(), NoWindow> {
             no_window::is_up();
             App::dress(&cc.egui_ctx);
             let scenarios = shipped_names().filter_map(Scenario::shipped).collect();
-            Ok(Box::new(App::new(scenarios, Attempts::beside())))
+            let app = App::new(scenarios, Attempts::beside());
+            Ok(Box::new(app.with_settings(Keeper::of_this_person())))
         });
         eframe::run_native("coldbench", options, begin)
     })

@@ -1,13 +1,17 @@
 //! The room in which a job is worked on: it owns the recorder and passes actions through its door.
 
+mod narrow;
+
 use super::chart::chart_ui;
 use super::clock::clock_ui;
+use super::coach::{Coach, coach_below};
 use super::hands::{Drafts, hands_ui};
 use super::instruments::instruments_ui;
 use super::moments::moments_ui;
 use super::notes::Notes;
 use super::pace::{Budget, FRAME, Pace};
 use super::part::Part;
+use super::room::Layout;
 use super::scene::{Scene, flowing};
 use super::session::{Kept, keep};
 use super::sheet::{SheetDraft, sheet_ui};
@@ -25,13 +29,16 @@ use crate::words::Action;
 use eframe::egui::{CentralPanel, Frame, Margin, Panel, RichText, ScrollArea, Ui};
 use std::path::Path;
 
-/// What the panel at the side shows.
+/// What the panel at the side shows; in a small window, what is shown at all.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 enum Side {
+    Site,
     Hands,
     Sheet,
     Time,
+    Instruments,
     Chart,
+    Coach,
 }
 
 /// What the person wants that leads out of the room.
@@ -56,6 +63,8 @@ pub struct Practise {
     side: Side,
     drafts: Drafts,
     sheet: SheetDraft,
+    /// Looks on while somebody practises.
+    coach: Option<Coach>,
     /// The moment that is looked at, to go back to.
     moment: Option<usize>,
     refusal: Option<Message>,
@@ -94,6 +103,8 @@ impl Practise {
     /// Goes on with a job of which this was noted so far.
     pub fn going_on(recorder: Recorder, scenario: Scenario, notes: Notes) -> Self {
         Self {
+            sheet: SheetDraft::of(recorder.job().sheet()),
+            coach: (recorder.head().mode == Mode::Practice).then(|| Coach::of(&scenario)),
             recorder,
             scene: Scene::of(&scenario),
             scenario,
@@ -104,7 +115,6 @@ impl Practise {
             chosen: None,
             side: Side::Hands,
             drafts: Drafts::default(),
-            sheet: SheetDraft::default(),
             moment: None,
             refusal: None,
             said: None,
@@ -249,6 +259,10 @@ impl Practise {
     /// Shows the room and does what was asked in it; gives what leads out of it.
     pub fn room_ui(&mut self, ui: &mut Ui, reads: Reads) -> Option<Wish> {
         self.pass_time(ui, reads);
+        if let Some(coach) = &mut self.coach {
+            let job = self.recorder.job();
+            coach.look(&mut self.notes.course, job, &self.scenario, reads.system);
+        }
         let (mut actions, mut wish) = (Vec::new(), None);
         let window = ui.available_size();
         let frame = Frame::NONE
@@ -257,6 +271,25 @@ impl Practise {
         Panel::top("clock")
             .frame(frame)
             .show(ui, |ui| self.top_ui(ui, reads));
+        match Layout::of(window) {
+            Layout::Wide => self.wide_ui(ui, frame, reads, (&mut actions, &mut wish)),
+            Layout::Narrow => self.narrow_ui(ui, frame, reads, (&mut actions, &mut wish)),
+        }
+        for action in actions {
+            self.act(action, reads);
+        }
+        wish
+    }
+
+    /// Everything beside each other.
+    fn wide_ui(
+        &mut self,
+        ui: &mut Ui,
+        frame: Frame,
+        reads: Reads,
+        (actions, wish): (&mut Vec<Action>, &mut Option<Wish>),
+    ) {
+        let window = ui.available_size();
         Panel::bottom("instruments")
             .frame(frame)
             .exact_size((0.32 * window.y).clamp(170.0, 0.42 * window.x))
@@ -266,26 +299,22 @@ impl Practise {
             .resizable(true)
             .default_size((0.27 * window.x).max(330.0))
             .size_range(300.0..=700.0)
-            .show(ui, |ui| wish = self.side_ui(ui, reads, &mut actions));
+            .show(ui, |ui| *wish = self.side_ui(ui, reads, actions));
         let before = self.chosen;
         CentralPanel::default().frame(Frame::NONE).show(ui, |ui| {
             let mut chosen = self.chosen;
             let torque = self.drafts.torque;
-            site_ui(ui, &self.view(reads), torque, &mut chosen, &mut actions);
+            site_ui(ui, &self.view(reads), torque, &mut chosen, actions);
             self.chosen = chosen;
         });
         if self.chosen != before {
             self.side = Side::Hands;
         }
-        for action in actions {
-            self.act(action, reads);
-        }
-        wish
     }
 
     /// The clock or the wait, and what there is to say.
     fn top_ui(&mut self, ui: &mut Ui, reads: Reads) {
-        ui.horizontal(|ui| {
+        ui.horizontal_wrapped(|ui| {
             let view = View::new(self.recorder.job(), &self.scene, self.mode(), reads);
             let mut stops = false;
             if let Some(waiting) = &self.waiting {
@@ -352,11 +381,14 @@ impl Practise {
         });
         ui.separator();
         let view = View::new(self.recorder.job(), &self.scene, self.mode(), reads);
+        if let Some(coach) = &mut self.coach {
+            coach_below(ui, &view, coach);
+        }
         match self.side {
             Side::Sheet => sheet_ui(ui, &view, &mut self.sheet, actions),
             Side::Time => return self.time_ui(ui, reads),
             Side::Chart if !self.chart_is_below => self.chart_ui(ui, reads),
-            Side::Hands | Side::Chart => {
+            _ => {
                 hands_ui(ui, &view, self.chosen, &mut self.drafts, actions);
             }
         }

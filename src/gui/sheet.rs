@@ -2,6 +2,7 @@
 
 use super::view::View;
 use super::widgets::choice;
+use crate::job::JobSheet;
 use crate::plant::{FaultKind, Spot};
 use crate::text::Message;
 use crate::words::{Action, Diagnosis, SheetField};
@@ -16,6 +17,16 @@ pub struct SheetDraft {
     thought: Option<Diagnosis>,
     /// The hand-back was asked for once and waits for the second word.
     handing_back: bool,
+}
+
+impl SheetDraft {
+    /// As it is after all that stands on a sheet was written.
+    pub fn of(sheet: &JobSheet) -> Self {
+        Self {
+            thought: sheet.diagnosis().map(|(_, diagnosis)| diagnosis),
+            ..Self::default()
+        }
+    }
 }
 
 /// Shows the sheet.

@@ -3,9 +3,10 @@
 use crate::text::Message;
 use crate::units::{GaugePressure, PSI, Temperature, Torque};
 use crate::words::{Dimension, Level, Quantity, Shown};
+use serde::{Deserialize, Serialize};
 
 /// A system of units.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Serialize, Deserialize)]
 pub enum System {
     /// psig, °F, ounces, microns.
     #[default]

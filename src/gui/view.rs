@@ -2,6 +2,7 @@
 //! what a technician at the unit could not know.
 
 use super::scene::Scene;
+use super::settings::Settings;
 use super::system::System;
 use crate::attempt::Mode;
 use crate::fluid::refrigerant::Refrigerant;
@@ -33,6 +34,17 @@ pub struct Reads {
     pub system: System,
     /// The refrigerant whose saturation scale is on the gauges; `None`: no scale.
     pub scale: Option<&'static Refrigerant>,
+}
+
+impl Reads {
+    /// As the settings say.
+    pub fn chosen(settings: &Settings) -> Self {
+        Self {
+            language: settings.language,
+            system: settings.units,
+            scale: settings.gauge_scale.map(|scale| scale.0),
+        }
+    }
 }
 
 /// A service valve as it looks.
@@ -234,6 +246,11 @@ impl<'a> View<'a> {
     /// Whether the refrigerant on the nameplate burns.
     pub fn refrigerant_burns(&self) -> bool {
         self.job.plant().refrigerant().is_flammable()
+    }
+
+    /// Whether the cases of detector and vacuum pump say that they are rated for what burns.
+    pub const fn tools_rated(&self) -> (bool, bool) {
+        self.job.tools_rated()
     }
 
     /// Whether doors are open and a fan changes the air.

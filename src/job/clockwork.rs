@@ -23,20 +23,25 @@ impl Job {
     /// Lets one tick pass.
     pub fn tick(&mut self) {
         let conditions = self.conditions();
-        let manifold = &self.kit.manifold;
-        let covered = |line: Line| manifold.hose_on(HoseEnd::of_port(line)).is_some();
-        self.outlets.set(&self.fittings, covered, &mut self.plant);
-        self.piping
-            .set(&self.kit, &self.fittings, self.outdoor.t, &mut self.plant);
+        self.set_openings();
         self.plant.tick(&conditions);
         self.let_open_drier_breathe();
         self.tick += 1;
-        self.follow_electrics();
+        self.follow_electrics(TICK);
         self.follow_instruments(&conditions);
         self.look_at_outlets();
         self.look_at_pressures();
         self.look_at_compressor();
         self.look_at_fire();
+    }
+
+    /// Sets what is open in the circuit and in the kit.
+    pub(super) fn set_openings(&mut self) {
+        let manifold = &self.kit.manifold;
+        let covered = |line: Line| manifold.hose_on(HoseEnd::of_port(line)).is_some();
+        self.outlets.set(&self.fittings, covered, &mut self.plant);
+        self.piping
+            .set(&self.kit, &self.fittings, self.outdoor.t, &mut self.plant);
     }
 
     /// Weather, and what of the air side runs.
@@ -72,13 +77,14 @@ impl Job {
         self.plant.pressure(self.fittings.place_of(spot))
     }
 
-    fn follow_electrics(&mut self) {
+    /// The electric side goes on by `dt`, s.
+    pub(super) fn follow_electrics(&mut self, dt: f64) {
         let (suction, discharge) = (
             self.gauge_at(Place::SuctionLine),
             self.gauge_at(Place::Discharge),
         );
         let power = self.plant.operating().compressor_power;
-        if self.electrics.follow(suction, discharge, power, TICK) {
+        if self.electrics.follow(suction, discharge, power, dt) {
             self.watch.note(
                 self.tick,
                 FindingKind::HighPressureTrip,
@@ -152,7 +158,7 @@ impl Job {
     fn look_at_outlets(&mut self) {
         let network = self.plant.network();
         let tick = self.tick;
-        let spots = Spot::ALL.map(|spot| {
+        let spots = Spot::ALL.into_iter().map(|spot| {
             let inside = self.plant.pressure(self.fittings.place_of(spot));
             (self.outlets.element(spot), spot.label(), inside)
         });
@@ -162,7 +168,7 @@ impl Job {
             .into_iter()
             .zip(self.piping.hose_nodes());
         let hoses = hoses.map(|(o, node)| (o.element, o.label, network.node(node).pressure));
-        for (element, label, inside) in spots.into_iter().chain(hoses) {
+        for (element, label, inside) in spots.chain(hoses) {
             let flux = network.flux(element);
             if flux.refrigerant > 0.0 {
                 let lost = flux.refrigerant * TICK;

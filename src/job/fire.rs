@@ -64,11 +64,15 @@ impl Job {
                 let kind = FindingKind::FlammableAir;
                 self.watch.peak(self.tick, kind, side.label(), share);
             }
-            let lit_by = self.ignites(side);
-            if let Some(source) = lit_by
-                && (flow > BURNS_FROM || share >= 1.0)
-            {
-                let kind = FindingKind::IgnitionRisk;
+            let Some(source) = self.ignites(side) else {
+                continue;
+            };
+            let kind = FindingKind::IgnitionRisk;
+            if share >= 1.0 {
+                // All that has gathered can go up, whatever comes out now.
+                let gathered = self.surroundings.gathered(side);
+                self.watch.peak(self.tick, kind, source, gathered);
+            } else if flow > BURNS_FROM {
                 self.watch.grow(self.tick, kind, source, flow * TICK);
             }
         }

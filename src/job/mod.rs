@@ -190,6 +190,11 @@ impl Job {
         &self.electrics
     }
 
+    /// Whether detector and vacuum pump are rated for refrigerants that burn, as their cases say.
+    pub const fn tools_rated(&self) -> (bool, bool) {
+        (self.rated.detector, self.rated.pump)
+    }
+
     /// Whether doors are open and a fan changes the air.
     pub const fn is_ventilated(&self) -> bool {
         self.surroundings.fan_on

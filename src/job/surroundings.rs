@@ -86,6 +86,11 @@ impl Surroundings {
         }
     }
 
+    /// Refrigerant in the air of a side, kg.
+    pub(super) const fn gathered(&self, side: Side) -> f64 {
+        self.clouds[side as usize]
+    }
+
     /// Refrigerant in the air of a side, kg/m³, were it mixed; heavier than air it is denser at
     /// the floor.
     pub(super) fn density(&self, side: Side) -> f64 {

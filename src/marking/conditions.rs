@@ -6,7 +6,7 @@ use crate::text::Message;
 use crate::words::{Bound, Condition, Dimension, Level, Quantity, Shown};
 
 /// Whether a condition held.
-pub(super) fn holds(condition: &Condition, seen: &Seen) -> bool {
+pub fn holds(condition: &Condition, seen: &Seen) -> bool {
     match *condition {
         Condition::Shows(reading, bound) => bound_holds(bound, seen.shown(reading)),
         Condition::Is(status) => seen.is(status),

@@ -109,6 +109,11 @@ pub fn mark(course: &Course, rubric: &[Criterion]) -> Vec<Mark> {
     rubric.iter().map(|c| mark_one(course, c)).collect()
 }
 
+/// Whether a course meets a rule in full.
+pub fn meets(course: &Course, rule: &Rule) -> bool {
+    judge(course, rule).share == Share::All
+}
+
 fn mark_one(course: &Course, criterion: &Criterion) -> Mark {
     let verdict = judge(course, &criterion.rule);
     let question = match &criterion.rule {

@@ -24,7 +24,8 @@ mod report;
 mod sheet;
 mod window;
 
+pub use conditions::holds;
 pub use course::{Course, Moment, Proof, Seen};
-pub use mark::{AssessorMark, Evidence, Mark, mark};
+pub use mark::{AssessorMark, Evidence, Mark, mark, meets};
 pub use recorder::CourseRecorder;
 pub use report::{NotAMark, Report};

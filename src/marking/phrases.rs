@@ -72,7 +72,7 @@ pub fn bound(bound: Bound) -> Message {
 }
 
 /// A whole number with a comma at each thousand: `1,240`.
-fn thousands(value: f64) -> String {
+pub fn thousands(value: f64) -> String {
     let digits = format!("{:.0}", value.abs());
     let mut text = String::new();
     for (i, digit) in digits.chars().enumerate() {

@@ -29,8 +29,14 @@ pub struct CourseRecorder {
 
 impl CourseRecorder {
     /// The course, with what the job ended with.
-    pub fn finish(self, job: &Job) -> Course {
-        let mut course = self.course;
+    pub fn finish(mut self, job: &Job) -> Course {
+        self.so_far(job);
+        self.course
+    }
+
+    /// The course up to now, as if the job ended here.
+    pub fn so_far(&mut self, job: &Job) -> &Course {
+        let course = &mut self.course;
         let sheet = job.sheet();
         course.findings = job.findings().to_vec();
         course.entries = SheetField::ALL

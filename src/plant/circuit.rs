@@ -12,7 +12,8 @@ use super::network::{
 };
 use super::rest::lay_out;
 use super::unit::Unit;
-use super::{Operating, desiccant, drain, oil};
+use super::{Operating, carried_water, desiccant, drain, oil};
+use crate::fluid::water;
 use crate::units::Mass;
 
 /// The length of a tick, s.
@@ -118,6 +119,8 @@ pub struct Plant {
     condenser: Condenser,
     evaporator: Evaporator,
     oil_lag: f64,
+    /// Flow at the rating point, kg/s.
+    rated_flow: f64,
     discharge_to_shell: f64,
     fan_power: f64,
     blower_power: f64,
@@ -136,7 +139,7 @@ pub(super) struct Machines {
 
 impl Machinery for Machines {
     fn compression(&self, suction: &Draw, low: f64, high: f64) -> Compressed {
-        self.compressor.compress(suction, low, high)
+        self.compressor.compress(suction.rho, low, high)
     }
     fn metering(&self, donor: &Draw, upstream: f64, downstream: f64) -> Throttled {
         self.metering.throttle(donor, upstream, downstream)
@@ -199,6 +202,7 @@ impl Plant {
             condenser: Condenser::new(&unit.condenser),
             evaporator: Evaporator::new(&unit.evaporator, t),
             oil_lag: unit.compressor.oil_lag.seconds(),
+            rated_flow: unit.nameplate.rated_flow.kilograms_per_second(),
             discharge_to_shell: unit.compressor.discharge_to_shell.watts_per_kelvin(),
             fan_power: unit.condenser.fan.watts(),
             blower_power: unit.evaporator.blower.watts(),
@@ -309,13 +313,40 @@ impl Plant {
             let carried = self.passed(Link::DischargeCheck) / self.evaporator.rated_flow;
             drain::exchange(&mut self.network, pair, carried, dt);
         }
+        self.carry_water(dt);
         if self.desiccant_in {
             let capacity = self.drier_capacity;
             desiccant::exchange(&mut self.network, self.nodes[4], capacity, dt);
         }
         let coil = self.coil_end(evaporating.outlet_temperature);
-        self.machines.metering.live(&coil, dt);
+        let freezes = self.machines.metering.freezes(&coil);
+        let held = if freezes { self.held_at_throat() } else { 0.0 };
+        self.machines.metering.live(&coil, held, dt);
         self.report(conditions, &condensing, &evaporating);
+    }
+
+    /// Round the circuit, against the flow, so that nothing goes twice.
+    fn carry_water(&mut self, dt: f64) {
+        let links = [
+            Link::SuctionValve,
+            Link::CoilOutlet,
+            Link::Metering,
+            Link::Drier,
+            Link::LiquidValve,
+            Link::DischargeCheck,
+            Link::Compression,
+        ];
+        for link in links {
+            let (from, stream) = (link as usize, self.passed(link) / self.rated_flow);
+            let ends = [self.nodes[from], self.nodes[(from + 1) % 7]];
+            if link == Link::Drier && self.desiccant_in {
+                let held = self.network.node(ends[1]).bound_water;
+                let room = self.drier_capacity - held;
+                carried_water::filter(&mut self.network, ends, room, stream, dt);
+            } else {
+                carried_water::carry(&mut self.network, ends, stream, dt);
+            }
+        }
     }
 
     /// The outdoor coil's part of the drive.
@@ -374,16 +405,28 @@ impl Plant {
     fn coil_end(&self, outlet: f64) -> CoilEnd {
         let node = self.network.node(self.node(Place::Evaporator));
         let before = self.network.node(self.node(Place::AfterDrier));
-        let boiling = self.network.refrigerant().dew_temperature(node.pressure);
-        let ratio = MOLAR_MASS[2] / self.network.refrigerant().molar_mass();
         CoilEnd {
             outlet,
             inside: node.temperature,
             pressure: node.pressure,
             flow: self.passed(Link::Metering).max(0.0),
-            water: before.gas[2] * MOLAR_MASS[2] / before.refrigerant.max(1e-6),
-            held: ratio * self.network.water_pressure(boiling) / node.pressure,
+            water: before.gas[2] * MOLAR_MASS[2] / before.refrigerant.max(1e-6)
+                + carried_water::per_flow(before.free_water, self.rated_flow),
         }
+    }
+
+    /// Water that what comes out of the throat holds there, kg per kg: its liquid dissolves most
+    /// of it, its vapour carries a little.
+    fn held_at_throat(&self) -> f64 {
+        let fluid = self.network.refrigerant();
+        let pressure = self.network.node(self.node(Place::Evaporator)).pressure;
+        let boiling = fluid.dew_temperature(pressure);
+        let s = fluid.at(boiling);
+        let quality = ((self.enthalpy_in - s.h_l) / (s.h_g - s.h_l)).clamp(0.0, 1.0);
+        let ratio = MOLAR_MASS[2] / fluid.molar_mass();
+        let carried = ratio * self.network.water_pressure(boiling) / pressure;
+        let dissolved = 1e-6 * water::solubility(fluid.name(), boiling);
+        quality * carried + (1.0 - quality) * dissolved
     }
 
     /// Writes down how the unit stands.
@@ -417,7 +460,8 @@ impl Plant {
             0.0
         };
         let compressor_power = powered * self.network.compressor_power();
-        let air = (self.condenser.air * conditions.condenser_fan * 1006.0).max(20.0);
+        let (outdoor, fan_share) = (conditions.outdoor.t, conditions.condenser_fan);
+        let air = self.condenser.air_heat(outdoor, fan_share).max(20.0);
         // Still air does not carry the coil's cold to where the supply air is measured.
         let moves = conditions.blower > 0.02;
         let per_air = if moves {
@@ -441,6 +485,7 @@ impl Plant {
             latent: evaporating.latent,
             net_capacity: capacity - blower,
             outdoor_air_out: conditions.outdoor.t + condensing.rejected / air,
+            indoor_air: evaporating.air,
             indoor_air_out: conditions.indoor.t - evaporating.sensible * per_air / 1020.0,
             indoor_humidity_out: conditions.indoor.w - evaporating.latent * per_air / 2.45e6,
             liquid_zone: condensing.liquid_zone,

@@ -1,6 +1,6 @@
 //! The hermetic compressor with its shell and discharge line.
 
-use super::network::{Compressed, Draw};
+use super::network::Compressed;
 use crate::units::{Conductance, Displacement, HeatCapacity, Mass, Power, Time, Volume};
 use serde::{Deserialize, Serialize};
 
@@ -43,6 +43,17 @@ pub struct CompressorData {
     pub oil_lag: Time,
 }
 
+impl CompressorData {
+    /// Flow, kg/s, and electric power, W, between two pressures, Pa, of gas of this density,
+    /// kg/m³, at the suction.
+    pub fn pumps(&self, density: f64, low: f64, high: f64) -> (f64, f64) {
+        let mut compressor = Compressor::new(self);
+        compressor.powered = true;
+        let done = compressor.compress(density, low, high);
+        (done.flow, done.power)
+    }
+}
+
 /// The lowest efficiency. Chosen.
 const EFFICIENCY_MIN: f64 = 0.55;
 /// The most that the gas is heated by, J/kg. Chosen: the shell's heat takes the rest.
@@ -82,13 +93,13 @@ impl Compressor {
         }
     }
 
-    /// Flow and power between two pressures.
+    /// Flow and power between two pressures, Pa, of gas of this density, kg/m³.
     ///
     /// ```text
     /// m = ρ V (1 - C [(pd/ps)^(1/n) - 1])
     /// w = n/(n-1) ps/ρ [(pd/ps)^((n-1)/n) - 1] / η
     /// ```
-    pub fn compress(&self, suction: &Draw, low: f64, high: f64) -> Compressed {
+    pub fn compress(&self, density: f64, low: f64, high: f64) -> Compressed {
         if !self.powered {
             return Compressed::default();
         }
@@ -96,7 +107,7 @@ impl Compressor {
         let ratio = (high / low).max(1.0);
         let root = libm::exp(libm::log(ratio) / n);
         let filled = (1.0 - self.clearance * (root - 1.0)).max(0.0);
-        let swept = suction.rho * self.displacement;
+        let swept = density * self.displacement;
         let flow = swept * filled;
         let lost = if ratio > 1.0 {
             swept * self.clearance * root / n
@@ -105,7 +116,7 @@ impl Compressor {
         };
         let off = ratio - self.best_ratio;
         let efficiency = (self.efficiency - self.efficiency_fall * off * off).max(EFFICIENCY_MIN);
-        let work = n / (n - 1.0) * low / suction.rho.max(1e-9) * (ratio / root - 1.0);
+        let work = n / (n - 1.0) * low / density.max(1e-9) * (ratio / root - 1.0);
         let power = flow * work / efficiency + self.idle;
         let pumps = filled > 0.0;
         Compressed {

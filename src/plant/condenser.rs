@@ -20,7 +20,7 @@ pub struct CondenserData {
     pub vapour: Conductance,
     /// Conductance if all of it held liquid.
     pub liquid: Conductance,
-    /// Air at full speed of the fan.
+    /// Air at full speed of the fan, at 35 °C.
     pub air: MassFlow,
     /// Power of the fan.
     pub fan: Power,
@@ -36,6 +36,9 @@ const AIR: f64 = 1006.0;
 /// near those of R-22 at condensing pressure.
 const VAPOUR: f64 = 900.0;
 const LIQUID: f64 = 1350.0;
+/// Temperature at which a unit's file gives the air, K. A fan moves a volume, so its air is the
+/// heavier the colder it is.
+const RATED_AIR: f64 = 308.15;
 /// The most of the coil that desuperheats. Chosen.
 const DESUPERHEATS_MAX: f64 = 0.6;
 
@@ -73,7 +76,7 @@ pub(super) struct Condenser {
     condensing: f64,
     vapour: f64,
     liquid: f64,
-    pub air: f64,
+    air: f64,
     gas_spoils: f64,
     still: f64,
 }
@@ -90,6 +93,11 @@ impl Condenser {
         }
     }
 
+    /// Heat capacity of the air that passes at a temperature, K, and a share of full speed, W/K.
+    pub fn air_heat(&self, air: f64, speed: f64) -> f64 {
+        self.air * RATED_AIR / air * speed * AIR
+    }
+
     /// Reads the zones from the charge inside.
     pub fn work(
         &self,
@@ -104,7 +112,7 @@ impl Condenser {
         } else {
             0.0
         };
-        let air_heat = self.air * passing.speed * AIR;
+        let air_heat = self.air_heat(passing.air, passing.speed);
         // Permanent gas lies between the vapour and the tube.
         let gas_share = (node.pressure - node.refrigerant_pressure).max(0.0) / node.pressure;
         let spoiled = if node.phase == Phase::Liquid {

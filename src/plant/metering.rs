@@ -36,11 +36,21 @@ pub enum MeteringData {
 const ICE_FULL: f64 = 5e-5;
 /// Share of what freezes in the cold that sticks at the throat. Chosen: a wet circuit freezes
 /// within minutes of running below 0 °C.
-const ICE_STICKS: f64 = 0.02;
-/// Flow under which the throat is not cold, kg/s. Chosen.
-const FLOW_COLD: f64 = 2e-3;
-/// Time in which a full plug melts once it is warm, s. Chosen: a few minutes of rest.
-const ICE_MELTS: f64 = 120.0;
+const ICE_STICKS: f64 = 0.012;
+/// Share of what dry refrigerant could dissolve that it takes of the ice in its way. Chosen.
+const ICE_DISSOLVES: f64 = 0.5;
+/// Time in which the throat's body takes the temperature of the coil around it, s. Chosen: some
+/// minutes, as hand-warm brass.
+const BODY_WARMS: f64 = 180.0;
+/// Flow that cools the body as strongly as the coil around warms it, kg/s. Chosen: a twentieth of
+/// that of a 3-ton unit, which so cools it within seconds.
+const COOLS: f64 = 3e-3;
+/// Time after which a plug in a body above 0 °C lets go, s: its skin melts, and the pressure before
+/// it blows it through. Chosen.
+const LETS_GO: f64 = 60.0;
+/// Share of its area that a shut expansion valve lets through: it is no positive shut-off (makers'
+/// bulletins, from memory). As class II of IEC 60534-4 allows, from memory.
+const SEAT_LEAKS: f64 = 0.005;
 /// The furthest that an expansion valve opens beyond its rated area. Chosen.
 const OPENING_MAX: f64 = 1.3;
 
@@ -55,6 +65,9 @@ pub(super) struct Metering {
     pub opening: f64,
     /// Ice at the throat, kg.
     pub ice: f64,
+    /// Temperature of the throat's body, K, and how long it has been above 0 °C, s.
+    body: f64,
+    thaws: f64,
 }
 
 #[derive(Debug, Clone, Copy)]
@@ -110,6 +123,8 @@ impl Metering {
             blockage: 0.0,
             opening: 1.0,
             ice: 0.0,
+            body: t,
+            thaws: 0.0,
         }
     }
 
@@ -122,28 +137,39 @@ impl Metering {
     pub fn lift(&self) -> f64 {
         match self.kind {
             Kind::Orifice { .. } => 1.0,
-            Kind::Valve { lift, bleed, .. } => lift.max(bleed),
+            Kind::Valve { lift, bleed, .. } => lift.max(bleed + SEAT_LEAKS),
         }
+    }
+
+    /// Whether water that passes can freeze at the throat, or ice there dissolve.
+    pub fn freezes(&self, coil: &CoilEnd) -> bool {
+        (coil.water > 0.0 || self.ice > 0.0) && self.body < 273.15
     }
 
     /// Lets bulb and ice move on by `dt`, s.
     ///
-    /// What passes the cold throat with more water than its vapour can hold there leaves ice. The
-    /// ice still counts among the water of the coil: it is some milligrams.
-    pub fn live(&mut self, coil: &CoilEnd, dt: f64) {
+    /// What passes the cold throat with more water than is `held` there, dissolved and as vapour,
+    /// leaves ice. The ice still counts among the water of the coil: it is some milligrams.
+    pub fn live(&mut self, coil: &CoilEnd, held: f64, dt: f64) {
         let boiling = self.refrigerant.dew_temperature(coil.pressure);
-        // A throat that passes next to nothing is as warm as what is around it.
-        let throat = if coil.flow > FLOW_COLD {
-            boiling
+        let (step, cools) = (dt / BODY_WARMS, coil.flow / COOLS);
+        self.body =
+            (self.body + step * (cools * boiling + coil.inside)) / (1.0 + step * (cools + 1.0));
+        if self.body < 273.15 {
+            self.thaws = 0.0;
+            let excess = coil.flow * (coil.water - held);
+            let share = if excess > 0.0 {
+                ICE_STICKS
+            } else {
+                ICE_DISSOLVES
+            };
+            self.ice = (self.ice + dt * share * excess).clamp(0.0, ICE_FULL);
         } else {
-            coil.inside
-        };
-        if throat < 273.15 {
-            self.ice += dt * ICE_STICKS * coil.flow * (coil.water - coil.held).max(0.0);
-        } else if throat > 273.65 {
-            self.ice -= dt * ICE_FULL / ICE_MELTS;
+            self.thaws += dt;
+            if self.thaws > LETS_GO {
+                self.ice = 0.0;
+            }
         }
-        self.ice = self.ice.clamp(0.0, ICE_FULL);
         let refrigerant = self.refrigerant;
         if let Kind::Valve {
             spring,
@@ -247,6 +273,8 @@ impl Metering {
 
     pub fn visit(&self, visitor: &mut dyn FnMut(f64)) {
         visitor(self.ice);
+        visitor(self.body);
+        visitor(self.thaws);
         visitor(self.blockage);
         visitor(self.opening);
         if let Kind::Valve { bulb, lift, .. } = self.kind {
@@ -269,6 +297,4 @@ pub(super) struct CoilEnd {
     pub flow: f64,
     /// Water in what comes in, kg per kg.
     pub water: f64,
-    /// Water that vapour in the coil holds at saturation, kg per kg.
-    pub held: f64,
 }

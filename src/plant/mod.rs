@@ -1,6 +1,7 @@
 //! The split system: one file per part, and the network that ties them.
 
 mod air_side;
+mod carried_water;
 mod circuit;
 mod compressor;
 mod condenser;

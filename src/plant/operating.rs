@@ -27,6 +27,8 @@ pub struct Operating {
     pub net_capacity: f64,
     /// Temperature of the air that leaves the outdoor coil, K.
     pub outdoor_air_out: f64,
+    /// Air that passes the indoor coil, kg/s.
+    pub indoor_air: f64,
     /// Temperature, K, of the air that leaves the indoor coil.
     pub indoor_air_out: f64,
     /// Its humidity ratio.

@@ -15,6 +15,6 @@ pub use document::{Document, Place};
 pub use load::shipped_names;
 pub(crate) use load::{in_order, read_file};
 pub use rubric::{Criterion, EndState, Rule};
-pub use schema::{Cart, Customer, Scenario, ScenarioFile, Site, Space};
+pub use schema::{Cart, Costs, Customer, Scenario, ScenarioFile, Site, Space};
 pub use standard::RatingPoint;
 pub use units::unit_names;

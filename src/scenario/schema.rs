@@ -31,6 +31,9 @@ pub struct ScenarioFile {
     /// What is on the cart.
     #[serde(default)]
     pub cart: Cart,
+    /// What things cost where the job is, to tell a mistake's price.
+    #[serde(default)]
+    pub costs: Costs,
     /// Hints for practice, the gentlest first.
     #[serde(default)]
     pub hints: Vec<String>,
@@ -133,8 +136,6 @@ pub struct Cart {
     pub hose_bore: Length,
     /// Thermometers that can be placed at once.
     pub thermometers: u8,
-    /// What the refrigerant costs, in the scenario's money for a kilogram.
-    pub price_per_kilogram: f64,
     /// The leak detector is rated for refrigerants that burn.
     pub detector_rated: bool,
     /// The vacuum pump is rated for refrigerants that burn.
@@ -149,9 +150,43 @@ impl Default for Cart {
             hose: Length::from_metres(1.5),
             hose_bore: Length::from_millimetres(4.8),
             thermometers: 6,
-            price_per_kilogram: 60.0,
             detector_rated: true,
             pump_rated: true,
+        }
+    }
+}
+
+/// What things cost where the job is, in the scenario's money.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields, default)]
+pub struct Costs {
+    /// The sign of the money, as it stands before an amount.
+    pub money: String,
+    /// Refrigerant, for a kilogram.
+    pub refrigerant: f64,
+    /// A compressor, fitted.
+    pub compressor: f64,
+    /// A micron gauge.
+    pub micron_gauge: f64,
+    /// A filter drier.
+    pub drier: f64,
+    /// A fill of oil for the vacuum pump.
+    pub pump_oil: f64,
+    /// An hour of work.
+    pub hour: f64,
+}
+
+impl Default for Costs {
+    /// Invented, of the size that is usual; no price list.
+    fn default() -> Self {
+        Self {
+            money: "$".to_owned(),
+            refrigerant: 60.0,
+            compressor: 1800.0,
+            micron_gauge: 220.0,
+            drier: 35.0,
+            pump_oil: 12.0,
+            hour: 95.0,
         }
     }
 }

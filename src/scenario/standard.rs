@@ -1,6 +1,8 @@
 //! A unit alone: sound, with its nominal charge, in standard weather.
 
-use super::{Cart, Customer, Diagnostic, Document, Scenario, ScenarioFile, Site, Space, load};
+use super::{
+    Cart, Costs, Customer, Diagnostic, Document, Scenario, ScenarioFile, Site, Space, load,
+};
 use crate::plant::Unit;
 use crate::units::{Fraction, Temperature};
 use std::path::Path;
@@ -66,6 +68,7 @@ impl Scenario {
             customer,
             faults: Vec::new(),
             cart: Cart::default(),
+            costs: Costs::default(),
             hints: Vec::new(),
             pass: Fraction::ONE,
             rubric: Vec::new(),

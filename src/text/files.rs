@@ -18,8 +18,9 @@ macro_rules! files {
 }
 
 files![
-    "action", "attempt", "caption", "caution", "face", "fault", "field", "finding", "hand", "mark",
-    "name", "part", "plate", "reading", "refusal", "room", "scenario", "sheet", "time", "window",
+    "action", "attempt", "caption", "caution", "coach", "face", "fault", "field", "finding",
+    "hand", "mark", "name", "narrow", "part", "plate", "reading", "refusal", "room", "scenario",
+    "settings", "sheet", "thought", "time", "window",
 ];
 
 /// The texts of the shipped scenarios as their files have them.

@@ -155,6 +155,25 @@ fn a_tool_that_is_not_rated_is_noted_and_can_light_what_it_finds() {
     assert_eq!(bench.count(FindingKind::ToolNotRated), 1);
 }
 
+/// A room that has filled up to the limit is a risk however little still comes out.
+#[test]
+fn what_has_gathered_can_go_up_as_a_whole() {
+    let mut scenario = in_room(R32, 3.0);
+    scenario.file.cart.detector_rated = false;
+    scenario.file.faults.push(Fault::Leak {
+        at: Spot::IndoorCoil,
+        hole: Length::from_millimetres(2.0),
+    });
+    let bench = Bench::of(scenario).run(1800.0);
+    assert_eq!(bench.count(FindingKind::IgnitionRisk), 0);
+    let bench = bench.sniff(Spot::Joint(Joint::IndoorLiquid));
+    let (risk, lost) = (
+        bench.found(FindingKind::IgnitionRisk),
+        bench.truth().refrigerant_released,
+    );
+    assert!((risk - lost).abs() < 0.02 * lost, "{risk} of {lost} kg");
+}
+
 /// Letting a charge go through the centre hose outdoors, the unit dead: released, and no fire.
 #[test]
 fn a_release_in_the_open_air_away_from_what_is_live_gathers_nowhere() {

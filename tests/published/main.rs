@@ -1,12 +1,33 @@
-//! Checks against published values. Each names its source; `data/` holds the longer tables.
+//! Checks against published values: one file per source, with the source in its head.
+//!
+//! Most of them hold the figures of `coldbench figures`; `data/` has the published tables.
 
-#[path = "../plant_common/mod.rs"]
-mod bench;
-mod figures;
-mod nitrogen_gas;
-mod refrigerant_tables;
-mod system;
+mod airflow_response;
+mod charge_response;
+mod charging_chart;
+mod compressor_harm;
+mod compressor_spot;
+mod design_point;
+mod expansion_valve_pressures;
+mod fault_signs;
+mod flare_torque;
+mod freeze_up;
+mod frost;
+mod held;
+mod indoor_coil;
+mod leak_units;
+mod liquid_line;
+mod nitrogen;
+mod outdoor_response;
+mod overcharge_and_air;
+mod page;
+mod pressure_cards;
+mod property_tables;
+mod pump_down;
+mod standing;
+mod step_length;
 mod table;
+mod target_superheat;
 mod vacuum;
+mod water;
 mod water_solubility;
-mod water_vapour;

@@ -21,11 +21,6 @@ impl Line {
         text.parse()
             .unwrap_or_else(|_| panic!("{column} is not a number: {text}"))
     }
-
-    /// The names of all columns.
-    pub fn names(&self) -> &[String] {
-        &self.names
-    }
 }
 
 /// All lines of `data/<file>`.

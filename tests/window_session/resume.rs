@@ -5,7 +5,8 @@ use crate::room::{
     Hands, Window, act, at_work, attempts, begin, job, lookup, press, title, window,
 };
 use coldbench::attempt::{End, Entry, Journal, Mode, replay};
-use coldbench::words::{Action, ThermostatCall};
+use coldbench::plant::FaultKind;
+use coldbench::words::{Action, Diagnosis, Level, SheetField, ThermostatCall};
 use egui_kittest::kittest::Queryable as _;
 use std::fs::{self, OpenOptions};
 use std::io::Write as _;
@@ -13,6 +14,16 @@ use std::path::Path;
 use std::time::Instant;
 
 const COOL: Action = Action::Thermostat(ThermostatCall::Cool);
+
+const WRITE: Action = Action::Write {
+    field: SheetField::ReturnAir,
+    value: Level::Fahrenheit(71.0),
+};
+
+const DIAGNOSIS: Diagnosis = Diagnosis {
+    fault: Some(FaultKind::CloggedDrier),
+    at: None,
+};
 
 /// Appends what a write leaves that was cut.
 fn tear(path: &Path) {
@@ -85,6 +96,8 @@ fn what_was_done_before_the_cut_is_there_again() {
     act(&mut window, Action::Protect(true));
     window.state_mut().run(6_130);
     act(&mut window, COOL);
+    act(&mut window, WRITE);
+    act(&mut window, Action::Diagnose(DIAGNOSIS));
     drop(window);
 
     let mut window = self::window(&folder);
@@ -92,10 +105,15 @@ fn what_was_done_before_the_cut_is_there_again() {
     assert_eq!(job(&window).now(), 6_130);
     // On the strip chart and among the moments.
     let row = format!("0:10:13  {COOL}");
-    window.get_by_label(&row);
+    window.get_by_label_contains(&row);
     press(&mut window, "Time");
-    let rows = window.get_all_by_label(&row);
+    let rows = window.get_all_by_label_contains(&row);
     assert_eq!(rows.count(), 2);
+    // On the job sheet, as if it had never been laid aside.
+    press(&mut window, "Job sheet");
+    window.get_by_label("71.0 °F");
+    window.get_by_label(&format!("On the sheet: {DIAGNOSIS}"));
+    window.get_by_label("Write the diagnosis");
 }
 
 #[test]
@@ -132,6 +150,20 @@ fn put_aside_no_time_is_lost() {
     act(&mut window, Action::HandBack);
     let path = attempts(&folder).remove(0);
     replay(&path, &lookup, &mut ()).expect("it is genuine");
+}
+
+#[test]
+fn a_window_that_is_closed_puts_its_job_aside() {
+    let folder = Folder::fresh();
+    let mut window = at_work(&folder);
+    window.state_mut().run(1_234);
+    eframe::App::on_exit(window.state_mut(), None);
+    drop(window);
+    let path = attempts(&folder).remove(0);
+    let journal = Journal::read(&path).expect("it is there").expect("genuine");
+    assert_eq!(journal.end, End::Cut);
+    let last = journal.lines.last().expect("it has lines");
+    assert_eq!((last.tick, &last.entry), (1_234, &Entry::Aside));
 }
 
 #[test]

@@ -2,5 +2,3 @@
 
 window-practice-only = Practice only: local codes and licensed practice decide.
 window-gauge-scale = gauge scale
-window-light-colours = Light colours
-window-dark-colours = Dark colours

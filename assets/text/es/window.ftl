@@ -2,5 +2,3 @@
 
 window-practice-only = Solo práctica: deciden los códigos locales y el técnico con licencia.
 window-gauge-scale = escala del manómetro
-window-light-colours = Colores claros
-window-dark-colours = Colores oscuros

@@ -50,7 +50,17 @@ pub fn pump(ui: &mut Ui, view: &View, actions: &mut Vec<Action>) {
     } else {
         "hand-oil-clear"
     }));
+    rating(ui, view, view.tools_rated().1);
     act(ui, view, "hand-change-oil", Action::ChangePumpOil, actions);
+}
+
+/// What the case of a tool says of refrigerants that burn.
+fn rating(ui: &mut Ui, view: &View, is_rated: bool) {
+    ui.label(view.say(if is_rated {
+        "hand-tool-rated"
+    } else {
+        "hand-tool-not-rated"
+    }));
 }
 
 /// The micron gauge.
@@ -182,4 +192,5 @@ pub fn detector(ui: &mut Ui, view: &View, actions: &mut Vec<Action>) {
         );
     }
     ui.weak(view.say("hand-detector-hint"));
+    rating(ui, view, view.tools_rated().0);
 }

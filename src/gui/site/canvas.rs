@@ -61,7 +61,7 @@ impl Canvas {
 
     /// A stroke of so many units, never thinner than a pixel.
     pub fn stroke(&self, width: f32, colour: Color32) -> Stroke {
-        Stroke::new((width * self.scale).max(1.0), colour)
+        Stroke::new((width * self.scale).max(1.0) * self.palette.line, colour)
     }
 
     /// An outline in ink.

@@ -61,7 +61,7 @@ impl Face {
         Self {
             painter: ui.painter_at(rect),
             middle: rect.center(),
-            radius: 0.5 * rect.width() / 1.03 - 1.0,
+            radius: 0.5 * rect.width() / 1.05 - 1.0,
             palette: Palette::of(ui),
         }
     }
@@ -111,7 +111,7 @@ impl Face {
         for (share, figure) in marks {
             let inner = if figure.is_some() { major } else { minor };
             let width = if figure.is_some() { 0.018 } else { 0.008 };
-            let stroke = Stroke::new((width * self.radius).max(1.0), colour);
+            let stroke = Stroke::new((width * self.radius).max(1.0) * self.palette.line, colour);
             let ends = [self.at(*share, inner), self.at(*share, outer)];
             self.painter.line_segment(ends, stroke);
             if let Some(figure) = figure {

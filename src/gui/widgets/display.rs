@@ -21,7 +21,7 @@ pub fn display(ui: &mut Ui, name: &str, text: &str, number: Option<f64>, size: f
         rect.shrink(1.0),
         CornerRadius::same(4),
         palette.raised,
-        Stroke::new(1.0, palette.metal),
+        Stroke::new(palette.line, palette.metal),
         StrokeKind::Inside,
     );
     painter.text(
@@ -83,7 +83,7 @@ pub fn bar(ui: &mut Ui, name: &str, away: &str, signal: Option<f64>, width: f32)
             bar,
             CornerRadius::ZERO,
             fill,
-            Stroke::new(1.0, palette.metal),
+            Stroke::new(palette.line, palette.metal),
             StrokeKind::Inside,
         );
     }

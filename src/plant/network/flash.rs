@@ -7,13 +7,13 @@
 use super::gas::{CV, ENERGY_ORIGIN, MOLAR_MASS, R_UNIVERSAL};
 use super::node::{Node, Phase};
 use super::water::{LIQUID_HEAT, Moisture};
-use crate::fluid::refrigerant::{Curves, Refrigerant};
+use crate::fluid::refrigerant::Refrigerant;
 
 /// Stiffness of the liquid, Pa. Chosen: softer than nature's 3e8 Pa, so that a full
 /// line is no water hammer; a line at 20 bar then holds 0.2 % more.
 pub(super) const STIFFNESS: f64 = 3e7;
-/// Where Newton stops, K.
-const TOLERANCE: f64 = 1e-7;
+/// Newton stops after a step smaller than this, K: its next would be of the order of the square.
+const LAST_STEP: f64 = 1e-4;
 /// The most rounds of Newton.
 const ROUNDS: u32 = 40;
 /// The hottest vapour, K; the tables go on to here.
@@ -118,10 +118,10 @@ fn vapour(refrigerant: &Refrigerant, node: &mut Node, given: &Given, forced: boo
     let (m, volume) = (given.mass, given.volume);
     let rho = m / volume;
     let mut t = node.temperature;
-    let (mut s, mut g, mut d);
+    let mut d;
     let mut round = 0;
     loop {
-        (s, g) = refrigerant.at_with_slopes(t);
+        let (s, g) = refrigerant.at_with_slopes(t);
         let rest = s.db * rho + 0.5 * s.dc * rho * rho;
         let rest_slope = g.db * rho + 0.5 * g.dc * rho * rho;
         let f = m * (s.u0 - r * t * t * rest) + given.dissolved * s.u_l + given.capacity * t
@@ -132,11 +132,11 @@ fn vapour(refrigerant: &Refrigerant, node: &mut Node, given: &Given, forced: boo
         let dt = (-f / d).clamp(-30.0, 30.0);
         t = (t + dt).clamp(refrigerant.coldest(), HOTTEST);
         round += 1;
-        if dt.abs() < TOLERANCE || round > ROUNDS {
+        if dt.abs() < LAST_STEP || round > ROUNDS {
             break;
         }
     }
-    s = refrigerant.at(t);
+    let (s, g) = refrigerant.at_with_slopes(t);
     if !(forced || m < TRACE || t > refrigerant.hottest() || rho <= s.rho_g) {
         return false;
     }
@@ -172,15 +172,14 @@ fn two_phase(refrigerant: &Refrigerant, node: &mut Node, given: &Given) -> bool 
     let (m, volume) = (given.mass, given.volume);
     let specific = volume / m;
     let mut t = node.temperature;
-    let (mut s, mut g): (Curves, Curves);
-    let (mut a, mut d, mut v_l, mut v_g);
+    let mut d;
     let mut round = 0;
     loop {
-        (s, g) = refrigerant.at_with_slopes(t);
-        (v_l, v_g) = (1.0 / s.rho_l, 1.0 / s.rho_g);
+        let (s, g) = refrigerant.at_with_slopes(t);
+        let (v_l, v_g) = (1.0 / s.rho_l, 1.0 / s.rho_g);
         let gap = v_g - v_l;
         let theta = (s.u_g - s.u_l) / gap;
-        a = s.u_l - v_l * theta;
+        let a = s.u_l - v_l * theta;
         let (v_l_slope, v_g_slope) = (-g.rho_l * v_l * v_l, -g.rho_g * v_g * v_g);
         let theta_slope = (g.u_g - g.u_l - theta * (v_g_slope - v_l_slope)) / gap;
         let a_slope = g.u_l - v_l_slope * theta - v_l * theta_slope;
@@ -194,10 +193,12 @@ fn two_phase(refrigerant: &Refrigerant, node: &mut Node, given: &Given) -> bool 
         let dt = (-f / d).clamp(-20.0, 20.0);
         t = (t + dt).clamp(refrigerant.coldest() + 1.0, refrigerant.hottest());
         round += 1;
-        if dt.abs() < TOLERANCE || round > ROUNDS {
+        if dt.abs() < LAST_STEP || round > ROUNDS {
             break;
         }
     }
+    let (s, g) = refrigerant.at_with_slopes(t);
+    let (v_l, v_g) = (1.0 / s.rho_l, 1.0 / s.rho_g);
     let x = (specific - v_l) / (v_g - v_l);
     if x >= 1.0 {
         return false;
@@ -221,6 +222,7 @@ fn two_phase(refrigerant: &Refrigerant, node: &mut Node, given: &Given) -> bool 
     node.pressure = node.refrigerant_pressure + pocket.pressure;
     let per_root = R_UNIVERSAL * pocket.per_root;
     node.per_energy = (p_slope + given.moles * per_root) / d;
+    let a = s.u_l - v_l * (s.u_g - s.u_l) / (v_g - v_l);
     node.per_mass = pocket.per_liquid_volume * v_l * v_g / (v_g - v_l) - node.per_energy * a;
     node.per_mole = per_root * t;
     node.enthalpy = s.h_l + x * (s.h_g - s.h_l);
@@ -231,20 +233,20 @@ fn two_phase(refrigerant: &Refrigerant, node: &mut Node, given: &Given) -> bool 
 fn full(refrigerant: &Refrigerant, node: &mut Node, given: &Given, guess: f64) {
     let (m, liquid) = (given.mass, given.mass + given.dissolved);
     let mut t = guess;
-    let (mut s, mut g, mut d);
+    let mut d;
     let mut round = 0;
     loop {
-        (s, g) = refrigerant.at_with_slopes(t);
+        let (s, g) = refrigerant.at_with_slopes(t);
         let f = liquid * s.u_l + given.capacity * t - given.energy;
         d = liquid * g.u_l + given.capacity;
         let dt = (-f / d).clamp(-20.0, 20.0);
         t = (t + dt).clamp(refrigerant.coldest(), refrigerant.hottest());
         round += 1;
-        if dt.abs() < TOLERANCE || round > ROUNDS {
+        if dt.abs() < LAST_STEP || round > ROUNDS {
             break;
         }
     }
-    (s, g) = refrigerant.at_with_slopes(t);
+    let (s, g) = refrigerant.at_with_slopes(t);
     let v_l = 1.0 / s.rho_l;
     let pocket = Pocket::over(given.volume, m * v_l, given.moles * R_UNIVERSAL * t);
     node.phase = Phase::Liquid;

@@ -147,6 +147,8 @@ pub struct Network {
     initial: Amounts,
     ledger: Ledger,
     compressor_power: f64,
+    /// Room for the next step; nothing in it outlives one.
+    step: Option<Box<pressures::Step>>,
 }
 
 impl Network {
@@ -163,6 +165,7 @@ impl Network {
             initial: Amounts::NOTHING,
             ledger: Ledger::default(),
             compressor_power: 0.0,
+            step: None,
         }
     }
 
@@ -479,11 +482,13 @@ impl Network {
 
     /// One step of `dt`, s, from flashed nodes.
     pub(super) fn advance(&mut self, dt: f64, drive: &Drive, machinery: &impl Machinery) {
-        let mut step = pressures::Step::begin(self, dt, drive);
+        let mut step = self.step.take().unwrap_or_default();
+        step.begin(self, dt, drive);
         step.conduct(self, machinery);
         step.solve(self, drive);
         self.compressor_power = step.compressed.power;
         self.transport(&step, drive);
+        self.step = Some(step);
         for node in &mut self.nodes {
             water::exchange(&self.moisture, node, dt);
         }

@@ -2,7 +2,7 @@
 
 use super::draw::{self, Draw};
 use super::element::{Conductor, Direction, Law};
-use super::linear::{self, Matrix};
+use super::linear::System;
 use super::node::{Node, Phase};
 use super::{
     Compressed, Drive, Element, MAX_ELEMENTS, MAX_NODES, MAX_PLACES, Machinery, Network, flash, gas,
@@ -22,14 +22,17 @@ enum Kind {
     Linear,
 }
 
-/// One step under way.
+/// One step under way. The network keeps it from step to step, as it is long to clear.
+#[derive(Debug, Clone)]
 pub(super) struct Step {
     pub dt: f64,
     /// Pressures at the start, Pa.
     pub p: [f64; MAX_PLACES],
-    /// What each place delivers through an outlet, and what through an inlet backward.
+    /// What each place delivers through an outlet.
     pub front: [Draw; MAX_PLACES],
-    pub back: [Draw; MAX_NODES],
+    /// What each node delivers through an inlet, backward, where that is something else.
+    back: [Draw; MAX_NODES],
+    has_back: [bool; MAX_NODES],
     /// Flows, kg/s, and their slopes with the pressures at both ends.
     pub flow: [f64; MAX_ELEMENTS],
     per_from: [f64; MAX_ELEMENTS],
@@ -44,14 +47,14 @@ pub(super) struct Step {
     pub change: [f64; MAX_NODES],
 }
 
-impl Step {
-    /// Works out what every place delivers.
-    pub fn begin(network: &Network, dt: f64, drive: &Drive) -> Self {
-        let mut step = Self {
-            dt,
+impl Default for Step {
+    fn default() -> Self {
+        Self {
+            dt: 0.0,
             p: [0.0; MAX_PLACES],
             front: [Draw::default(); MAX_PLACES],
             back: [Draw::default(); MAX_NODES],
+            has_back: [false; MAX_NODES],
             flow: [0.0; MAX_ELEMENTS],
             per_from: [0.0; MAX_ELEMENTS],
             per_to: [0.0; MAX_ELEMENTS],
@@ -61,25 +64,41 @@ impl Step {
             exchange: [0.0; MAX_ELEMENTS],
             compressed: Compressed::default(),
             change: [0.0; MAX_NODES],
-        };
+        }
+    }
+}
+
+impl Step {
+    /// Begins anew: works out what every place delivers.
+    pub fn begin(&mut self, network: &Network, dt: f64, drive: &Drive) {
+        self.dt = dt;
+        self.bore = None;
+        self.compressed = Compressed::default();
+        for &j in &network.open {
+            let j = usize::from(j);
+            self.flow[j] = 0.0;
+            self.per_from[j] = 0.0;
+            self.per_to[j] = 0.0;
+            self.forward[j] = true;
+            self.kind[j] = Kind::Open;
+            self.exchange[j] = 0.0;
+        }
         let molar_mass = network.refrigerant.molar_mass();
         for (i, node) in network.nodes.iter().enumerate() {
-            step.p[i] = node.pressure;
-            let own = draw::outlet_of(network.refrigerant, node);
-            let outlet = drive.outlets[i].unwrap_or(own);
-            step.front[i] = Draw::from_node(node, &outlet, molar_mass);
-            step.back[i] = if outlet.is_bulk {
-                step.front[i]
-            } else {
+            self.p[i] = node.pressure;
+            let outlet =
+                drive.outlets[i].unwrap_or_else(|| draw::outlet_of(network.refrigerant, node));
+            self.front[i] = Draw::from_node(node, &outlet, molar_mass);
+            self.has_back[i] = !outlet.is_bulk;
+            if !outlet.is_bulk {
                 let back = draw::inlet_of(network.refrigerant, node);
-                Draw::from_node(node, &back, molar_mass)
-            };
+                self.back[i] = Draw::from_node(node, &back, molar_mass);
+            }
         }
         for (k, boundary) in network.boundaries.iter().enumerate() {
-            step.p[MAX_NODES + k] = boundary.pressure;
-            step.front[MAX_NODES + k] = Draw::from_boundary(boundary);
+            self.p[MAX_NODES + k] = boundary.pressure;
+            self.front[MAX_NODES + k] = Draw::from_boundary(boundary);
         }
-        step
     }
 
     /// What an element draws, forward or backward.
@@ -87,7 +106,7 @@ impl Step {
     pub fn donor(&self, element: &Element, forward: bool) -> &Draw {
         if forward {
             &self.front[element.from]
-        } else if element.to < MAX_NODES {
+        } else if element.to < MAX_NODES && self.has_back[element.to] {
             &self.back[element.to]
         } else {
             &self.front[element.to]
@@ -124,7 +143,7 @@ impl Step {
                         Some(way) => way == Direction::Forward,
                         None => pa >= pb,
                     };
-                    self.hold(element, j, element.conductor, None);
+                    self.hold(element, j, &element.conductor, None);
                     if path.one_way.is_some() {
                         self.kind[j] = Kind::Check;
                     } else {
@@ -148,7 +167,7 @@ impl Step {
                 return;
             }
             self.bore = Some(bore);
-            self.hold(element, j, bore, None);
+            self.hold(element, j, &bore, None);
             return;
         }
         self.kind[j] = Kind::Linear;
@@ -170,7 +189,7 @@ impl Step {
         &mut self,
         element: &Element,
         j: usize,
-        conductor: Conductor,
+        conductor: &Conductor,
         change: Option<&[f64; MAX_NODES]>,
     ) -> f64 {
         let (pa, pb) = (self.p[element.from], self.p[element.to]);
@@ -213,9 +232,9 @@ impl Step {
         let mut stiffness: [f64; MAX_NODES] =
             std::array::from_fn(|i| network.nodes.get(i).map_or(0.0, |node| node.per_mass));
         for pass in 0..6 {
-            let (mut a, mut b) = self.system(network, drive, &stiffness);
-            linear::solve(n, &mut a, &mut b);
-            let mut change = b[0];
+            let mut system = self.system(network, drive, &stiffness);
+            system.solve(n);
+            let mut change = system.sides[0];
             for (change, p) in change[..n].iter_mut().zip(&self.p) {
                 *change = change.max(-0.9 * p);
             }
@@ -236,18 +255,12 @@ impl Step {
     }
 
     /// The linear system: `(I - dt dF/dp) dp = dt F`.
-    fn system(
-        &self,
-        network: &Network,
-        drive: &Drive,
-        stiffness: &[f64; MAX_NODES],
-    ) -> (Matrix, [[f64; MAX_NODES]; 1]) {
+    fn system(&self, network: &Network, drive: &Drive, stiffness: &[f64; MAX_NODES]) -> System<1> {
         let dt = self.dt;
-        let mut a: Matrix = [[0.0; MAX_NODES]; MAX_NODES];
-        let mut b = [[0.0; MAX_NODES]; 1];
+        let mut system = System::identity([[0.0; MAX_NODES]]);
         for (i, node) in network.nodes.iter().enumerate() {
-            a[i][i] = 1.0 - dt * node.per_energy * drive.heat_per_pressure[i];
-            b[0][i] = dt * node.per_energy * drive.heat[i];
+            system.add(i, i, -dt * node.per_energy * drive.heat_per_pressure[i]);
+            system.sides[0][i] = dt * node.per_energy * drive.heat[i];
         }
         for &j in &network.open {
             let j = usize::from(j);
@@ -257,11 +270,12 @@ impl Step {
                     flow, power, rise, ..
                 } = self.compressed;
                 if element.from < MAX_NODES {
-                    let node = &network.nodes[element.from];
-                    b[0][element.from] += dt * node.per_energy * (power - flow * rise);
+                    let given = dt * (power - flow * rise);
+                    system.sides[0][element.from] += network.nodes[element.from].per_energy * given;
                 }
                 if element.to < MAX_NODES {
-                    b[0][element.to] += dt * network.nodes[element.to].per_energy * flow * rise;
+                    let given = dt * flow * rise;
+                    system.sides[0][element.to] += network.nodes[element.to].per_energy * given;
                 }
             }
             if self.flow[j] == 0.0 && self.per_from[j] == 0.0 {
@@ -279,16 +293,16 @@ impl Step {
                     continue;
                 }
                 let rise = sign * per_flow(&network.nodes[i], stiffness[i], donor, extra);
-                b[0][i] += rise * self.flow[j];
+                system.sides[0][i] += rise * self.flow[j];
                 if element.from < MAX_NODES {
-                    a[i][element.from] -= rise * self.per_from[j];
+                    system.add(i, element.from, -rise * self.per_from[j]);
                 }
                 if element.to < MAX_NODES {
-                    a[i][element.to] -= rise * self.per_to[j];
+                    system.add(i, element.to, -rise * self.per_to[j]);
                 }
             }
         }
-        (a, b)
+        system
     }
 
     /// The flow that the new pressures give; true if the element has to be taken otherwise.
@@ -331,7 +345,7 @@ impl Step {
                 if pass < 2 && backward == self.forward[j] && next[j].abs() > 1e-9 {
                     self.forward[j] = !self.forward[j];
                     let (conductor, change) = (self.conductor(network, j), self.change);
-                    self.hold(element, j, conductor, Some(&change));
+                    self.hold(element, j, &conductor, Some(&change));
                     return true;
                 }
             }
@@ -346,7 +360,7 @@ impl Step {
             return false;
         }
         let (conductor, change, kept) = (self.conductor(network, j), self.change, self.flow[j]);
-        let g = self.hold(element, j, conductor, Some(&change));
+        let g = self.hold(element, j, &conductor, Some(&change));
         if (0.7..=1.4).contains(&(g / held)) {
             self.flow[j] = kept;
             self.per_from[j] = held;

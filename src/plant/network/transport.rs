@@ -3,7 +3,7 @@
 use super::draw::Draw;
 use super::gas::{self, MOLAR_MASS};
 use super::ledger::{Amounts, Flux};
-use super::linear::{self, Matrix};
+use super::linear::System;
 use super::node::Phase;
 use super::pressures::Step;
 use super::{Drive, Element, Law, MAX_ELEMENTS, MAX_NODES, Network};
@@ -92,7 +92,6 @@ impl Network {
 
     /// Solves for the amounts at the end of the step.
     fn species(&self, step: &Step, rates: &Rates) -> Species {
-        let n = self.nodes.len();
         let mut species = Species {
             refrigerant: [0.0; MAX_NODES],
             gas: [[0.0; MAX_NODES]; 3],
@@ -136,43 +135,38 @@ impl Network {
                 }
             }
         }
-        let mut side = [species.refrigerant];
-        let mut matrix = self.upwind(step, &rates.refrigerant);
-        linear::solve(n, &mut matrix, &mut side);
-        [species.refrigerant] = side;
+        [species.refrigerant] = self.upwind(step, &rates.refrigerant, [species.refrigerant]);
         if !any_gas {
             return species;
         }
-        let mut matrix = self.upwind(step, &rates.gas);
+        let [nitrogen, air, water] = species.gas;
         if water_apart {
-            let [nitrogen, air, water] = species.gas;
-            let mut dry = [nitrogen, air];
-            linear::solve(n, &mut matrix, &mut dry);
-            let mut matrix = self.upwind(step, &rates.water);
-            let mut wet = [water];
-            linear::solve(n, &mut matrix, &mut wet);
-            species.gas = [dry[0], dry[1], wet[0]];
+            let [nitrogen, air] = self.upwind(step, &rates.gas, [nitrogen, air]);
+            let [water] = self.upwind(step, &rates.water, [water]);
+            species.gas = [nitrogen, air, water];
         } else {
-            linear::solve(n, &mut matrix, &mut species.gas);
+            species.gas = self.upwind(step, &rates.gas, species.gas);
         }
         species
     }
 
-    /// The M-matrix of one kind of species.
-    fn upwind(&self, step: &Step, rates: &[f64; MAX_ELEMENTS]) -> Matrix {
-        let mut a: Matrix = [[0.0; MAX_NODES]; MAX_NODES];
-        for (i, row) in a.iter_mut().enumerate() {
-            row[i] = 1.0;
-        }
+    /// The amounts of one kind of species after the step, from those before it.
+    fn upwind<const R: usize>(
+        &self,
+        step: &Step,
+        rates: &[f64; MAX_ELEMENTS],
+        amounts: [[f64; MAX_NODES]; R],
+    ) -> [[f64; MAX_NODES]; R] {
+        let mut system = System::identity(amounts);
         for &j in &self.open {
             let j = usize::from(j);
             let element = &self.elements[j];
             let (donor, receiver) = ends_of(element, step.flow[j]);
             if rates[j] > 0.0 {
                 let moved = step.dt * rates[j];
-                a[donor][donor] += moved;
+                system.add(donor, donor, moved);
                 if receiver < MAX_NODES {
-                    a[receiver][donor] -= moved;
+                    system.add(receiver, donor, -moved);
                 }
             }
             if step.exchange[j] > 0.0 {
@@ -180,15 +174,16 @@ impl Network {
                 for (one, other) in [(from, to), (to, from)] {
                     if one < MAX_NODES {
                         let moved = step.dt * step.exchange[j] / self.nodes[one].vapour_volume;
-                        a[one][one] += moved;
+                        system.add(one, one, moved);
                         if other < MAX_NODES {
-                            a[other][one] -= moved;
+                            system.add(other, one, -moved);
                         }
                     }
                 }
             }
         }
-        a
+        system.solve(self.nodes.len());
+        system.sides
     }
 
     /// Moves the energy of one element and books what it moved.

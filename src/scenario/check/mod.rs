@@ -37,6 +37,7 @@ pub(super) fn check_scenario(file: Place<'_>) -> Vec<Diagnostic> {
     check_site(file.field("site"), &mut wrong);
     check_faults(file.field("faults"), &mut wrong);
     check_cart(file.field("cart"), &mut wrong);
+    check_costs(file.field("costs"), &mut wrong);
     if file.field("pass").read::<Fraction>() == Some(Fraction::ZERO) {
         let message = "pass must be above 0: any attempt would pass";
         wrong.push(file.field("pass").error(message));
@@ -184,7 +185,27 @@ fn check_cart(cart: Place<'_>, wrong: &mut Vec<Diagnostic>) {
     let bore = cart.field("hose_bore");
     let found = bore.read().map(Length::millimetres);
     check_range(bore, "hose_bore", found, (2.0, 20.0), "mm", wrong);
-    let price = cart.field("price_per_kilogram");
-    let found = price.read::<f64>();
-    check_range(price, "price_per_kilogram", found, (0.0, 1e5), "", wrong);
+}
+
+fn check_costs(costs: Place<'_>, wrong: &mut Vec<Diagnostic>) {
+    check_not_empty(costs.field("money"), "money", wrong);
+    if let Some(money) = costs.field("money").read::<String>()
+        && money.chars().count() > 8
+    {
+        let message = format!("money is a sign or a short word, found \"{money}\"");
+        wrong.push(costs.field("money").error(message));
+    }
+    // Chosen: nothing is given away with money, nothing costs as much as a house.
+    let prices = [
+        "refrigerant",
+        "compressor",
+        "micron_gauge",
+        "drier",
+        "pump_oil",
+        "hour",
+    ];
+    for name in prices {
+        let place = costs.field(name);
+        check_range(place, name, place.read(), (0.0, 1e6), "", wrong);
+    }
 }

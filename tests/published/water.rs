@@ -1,28 +1,23 @@
-//! Vapour pressure of water and ice against IAPWS.
+//! Water as vapour, liquid and ice.
+//!
+//! Source: IAPWS-IF97 for the liquid, IAPWS 2011 for ice.
 
 use coldbench::fluid::water;
 use coldbench::units::{Pressure, Temperature};
 
-use crate::table;
+use crate::held::holds;
 
-/// Source: `data/water.csv`, IAPWS-IF97 and IAPWS 2011. Its figures are rounded to 0.05 %.
 #[test]
-fn vapour_pressure_from_minus_30_to_40_celsius() {
-    for line in table::read("water.csv") {
-        let t = Temperature::from_celsius(line.number("celsius")).kelvin();
-        let found = water::vapour_pressure(t);
-        let published = line.number("pascal");
-        assert!(
-            (found / published - 1.0).abs() < 0.002,
-            "{t} K: {found}, published {published}"
-        );
-        let microns = Pressure::from_pascals(found).microns();
-        let published = line.number("micron");
-        assert!(
-            (microns / published - 1.0).abs() < 0.002,
-            "{microns}, published {published}"
-        );
-        let back = water::boiling_temperature(found);
+fn vapour_pressure_is_that_of_the_formulations() {
+    holds("water", &[]);
+}
+
+/// A temperature comes back from its pressure, over ice and over liquid.
+#[test]
+fn boiling_goes_both_ways() {
+    for celsius in (-30..=40).map(f64::from) {
+        let t = Temperature::from_celsius(celsius).kelvin();
+        let back = water::boiling_temperature(water::vapour_pressure(t));
         assert!((back - t).abs() < 1e-4, "{t} K came back as {back} K");
     }
 }

@@ -1,0 +1,157 @@
+//! The order of the work: where in a repair a milestone, a blank or a condition belongs.
+//!
+//! Common practice, no source: the repair from arriving to leaving, as the trade does it.
+
+use crate::words::{Bound, Condition, Hose, Milestone, Reading, SheetField, Status};
+
+/// A stretch of the work. A part that a job does not ask for is passed over.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
+pub enum Stage {
+    /// Glasses, gloves, a look.
+    Arrive,
+    /// Hoses on and purged.
+    HookUp,
+    /// Pressures at rest.
+    Standing,
+    /// Running, until it is steady.
+    Run,
+    /// Readings and what is worked out from them.
+    Measure,
+    /// Where it gets out.
+    Search,
+    /// What is wrong.
+    Diagnose,
+    /// The charge behind the valves.
+    PumpDown,
+    /// Dead and locked.
+    LockOut,
+    /// The circuit opened.
+    Open,
+    /// The part replaced, the flare renewed.
+    Part,
+    /// All joints made up.
+    Close,
+    /// Nitrogen, detector, bubbles.
+    Test,
+    /// The vacuum and its decay.
+    Evacuate,
+    /// The charge let back.
+    LetBack,
+    /// Run again, proved and trimmed.
+    Prove,
+    /// Written down.
+    Record,
+    /// Hoses off, caps on, handed back.
+    Leave,
+}
+
+impl Stage {
+    /// Where a milestone belongs.
+    pub const fn of(milestone: Milestone) -> Self {
+        match milestone {
+            Milestone::Purged(Hose::Low | Hose::High) => Self::HookUp,
+            Milestone::CoolingCalled => Self::Run,
+            Milestone::Sniffed(_) | Milestone::Wetted(_) => Self::Search,
+            Milestone::Diagnosed => Self::Diagnose,
+            Milestone::FrontSeated(_) => Self::PumpDown,
+            Milestone::LockedOut | Milestone::VerifiedDead | Milestone::Ventilated => Self::LockOut,
+            Milestone::Broke(_) | Milestone::BrokeAnyJoint => Self::Open,
+            Milestone::DrierOut
+            | Milestone::DrierIn
+            | Milestone::RenewedFlare(_)
+            | Milestone::ChangedFilter => Self::Part,
+            Milestone::MadeUp(_) => Self::Close,
+            Milestone::NitrogenOpened | Milestone::Purged(Hose::Centre) => Self::Test,
+            Milestone::PumpStarted => Self::Evacuate,
+            Milestone::Opened(_) => Self::LetBack,
+            Milestone::CylinderOpened => Self::Prove,
+            Milestone::HandedBack => Self::Leave,
+        }
+    }
+
+    /// Where a blank of the job sheet is filled in.
+    pub const fn of_blank(field: SheetField) -> Self {
+        match field {
+            SheetField::StandingPressure => Self::Standing,
+            SheetField::Vacuum => Self::LetBack,
+            SheetField::RefrigerantIn | SheetField::RefrigerantOut => Self::Record,
+            _ => Self::Measure,
+        }
+    }
+
+    /// The same, later than what it must follow and no later than what it must come before.
+    #[must_use]
+    pub fn between(self, after: Option<Milestone>, before: Option<Milestone>) -> Self {
+        let late = after.map_or(self, |after| self.max(Self::of(after)));
+        before.map_or(late, |before| late.min(Self::of(before)))
+    }
+
+    /// Whether it looks at the circuit as it was found: once that is opened, it is past.
+    pub(super) fn is_as_found(self) -> bool {
+        (Self::Standing..=Self::Diagnose).contains(&self)
+    }
+}
+
+/// What conditions that must hold together are about.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
+pub enum Subject {
+    /// The unit runs until it is steady.
+    SteadyRun,
+    /// The unit runs and something shows.
+    WatchedRun,
+    /// The detector sounds.
+    Sniff,
+    /// Bubbles grow.
+    BubblesGrow,
+    /// Bubbles stay still.
+    BubblesStill,
+    /// The pressure of a test stays.
+    PressureTest,
+    /// The vacuum stays.
+    Decay,
+    /// Something else.
+    Other,
+}
+
+impl Subject {
+    /// What these conditions are about.
+    pub fn of(all: &[Condition]) -> Self {
+        let shows = |what: fn(Reading) -> bool| {
+            all.iter()
+                .any(|c| matches!(*c, Condition::Shows(reading, _) if what(reading)))
+        };
+        let still = all.iter().find_map(|condition| match *condition {
+            Condition::Shows(Reading::Bubbles(_), bound) => Some(matches!(bound, Bound::Below(_))),
+            _ => None,
+        });
+        let is = |status: Status| all.contains(&Condition::Is(status));
+        match still {
+            Some(true) => return Self::BubblesStill,
+            Some(false) => return Self::BubblesGrow,
+            None => {}
+        }
+        if shows(|reading| reading == Reading::Microns) {
+            Self::Decay
+        } else if shows(|reading| reading == Reading::Detector) {
+            Self::Sniff
+        } else if is(Status::CompressorRuns) && all.len() == 1 {
+            Self::SteadyRun
+        } else if is(Status::CompressorRuns) {
+            Self::WatchedRun
+        } else if is(Status::NitrogenShutOff) {
+            Self::PressureTest
+        } else {
+            Self::Other
+        }
+    }
+
+    /// Where it belongs.
+    pub const fn stage(self) -> Stage {
+        match self {
+            Self::SteadyRun | Self::WatchedRun => Stage::Run,
+            Self::Sniff | Self::BubblesGrow | Self::Other => Stage::Search,
+            Self::BubblesStill | Self::PressureTest => Stage::Test,
+            Self::Decay => Stage::Evacuate,
+        }
+    }
+}

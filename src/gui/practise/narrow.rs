@@ -1,0 +1,82 @@
+//! The room in a small window, or with large text: one thing at a time over a row of faces.
+
+use super::{Practise, Side, Wish};
+use crate::gui::coach::coach_ui;
+use crate::gui::hands::hands_ui;
+use crate::gui::room::{FACES_HEIGHT, faces_ui, scrolled_instruments, scrolled_site};
+use crate::gui::sheet::sheet_ui;
+use crate::gui::site::site_ui;
+use crate::gui::view::{Reads, View};
+use crate::job::Door as _;
+use crate::words::Action;
+use eframe::egui::{CentralPanel, Frame, Key, Panel, Ui};
+
+impl Practise {
+    /// Shows what was chosen of the room, over the row of faces.
+    pub(super) fn narrow_ui(
+        &mut self,
+        ui: &mut Ui,
+        frame: Frame,
+        reads: Reads,
+        (actions, wish): (&mut Vec<Action>, &mut Option<Wish>),
+    ) {
+        if self.side != Side::Instruments {
+            Panel::bottom("faces")
+                .frame(frame)
+                .exact_size(FACES_HEIGHT + 12.0)
+                .show(ui, |ui| faces_ui(ui, &self.view(reads)));
+        }
+        CentralPanel::default().frame(frame).show(ui, |ui| {
+            self.sides_ui(ui, reads);
+            ui.separator();
+            match self.side {
+                Side::Site => self.narrow_site_ui(ui, reads, actions),
+                Side::Time => *wish = self.time_ui(ui, reads),
+                Side::Chart => self.chart_ui(ui, reads),
+                Side::Instruments => scrolled_instruments(ui, &self.view(reads)),
+                side => {
+                    let mode = self.mode();
+                    let view = View::new(self.recorder.job(), &self.scene, mode, reads);
+                    match (side, &mut self.coach) {
+                        (Side::Sheet, _) => sheet_ui(ui, &view, &mut self.sheet, actions),
+                        (Side::Coach, Some(coach)) => coach_ui(ui, &view, coach),
+                        _ => hands_ui(ui, &view, self.chosen, &mut self.drafts, actions),
+                    }
+                }
+            }
+        });
+    }
+
+    /// What there is to choose from.
+    fn sides_ui(&mut self, ui: &mut Ui, reads: Reads) {
+        ui.horizontal_wrapped(|ui| {
+            for (side, name) in [
+                (Side::Site, "narrow-site"),
+                (Side::Hands, "room-at-hand"),
+                (Side::Sheet, "room-job-sheet"),
+                (Side::Instruments, "narrow-instruments"),
+                (Side::Time, "time-tab"),
+                (Side::Chart, "room-strip-chart"),
+                (Side::Coach, "coach-coach"),
+            ] {
+                if side != Side::Coach || self.coach.is_some() {
+                    ui.selectable_value(&mut self.side, side, reads.language.say(name));
+                }
+            }
+        });
+    }
+
+    fn narrow_site_ui(&mut self, ui: &mut Ui, reads: Reads, actions: &mut Vec<Action>) {
+        let mut chosen = self.chosen;
+        let torque = self.drafts.torque;
+        scrolled_site(ui, |ui| {
+            site_ui(ui, &self.view(reads), torque, &mut chosen, actions);
+        });
+        // The keyboard walks over the parts; only a choice leads on.
+        let chose = ui.input(|i| i.pointer.any_click() || i.key_pressed(Key::Enter));
+        if chosen != self.chosen && chose {
+            self.side = Side::Hands;
+        }
+        self.chosen = chosen;
+    }
+}
