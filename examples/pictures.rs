@@ -40,7 +40,6 @@ fn paint() -> io::Result<()> {
     });
     work.choose(Part::Valve(Line::Liquid));
     save(&folder, "work", &light(&mut work))?;
-    spanish(&folder, large, &mut work)?;
     let thought = Frames::new(large).press(&mut work, "Ask for a thought");
     save(&folder, "coach", &thought)?;
     let usual = Settings::default();
@@ -49,6 +48,7 @@ fn paint() -> io::Result<()> {
         save(&folder, &format!("work_{name}"), &light(&mut work))?;
     }
     work.set(usual);
+    spanish(&folder, large, &mut work)?;
     let small = Vec2::new(1000.0, 640.0);
     save(&folder, "small", &Frames::new(small).shot(&mut work))?;
     at_sizes_of_text(&folder, &mut work)?;
@@ -89,23 +89,6 @@ fn paint() -> io::Result<()> {
     )
 }
 
-/// The site at work, a joint and the job sheet in Spanish, whose words are longer.
-fn spanish(folder: &Path, size: Vec2, work: &mut App) -> io::Result<()> {
-    work.set(Settings {
-        language: Language::Spanish,
-        ..Settings::default()
-    });
-    let shot = |app: &mut App| Frames::new(size).shot(app);
-    save(folder, "spanish_work", &shot(work))?;
-    work.choose(Part::Joint(Joint::IndoorSuction));
-    save(folder, "spanish_joint", &shot(work))?;
-    work.choose_sheet();
-    save(folder, "spanish_sheet", &shot(work))?;
-    work.choose(Part::Valve(Line::Liquid));
-    work.set(Settings::default());
-    Ok(())
-}
-
 /// The room at each size of text and, at the largest, each of its sides.
 fn at_sizes_of_text(folder: &Path, work: &mut App) -> io::Result<()> {
     let screen = Vec2::new(1280.0, 800.0);
@@ -128,6 +111,23 @@ fn at_sizes_of_text(folder: &Path, work: &mut App) -> io::Result<()> {
         let name = format!("text_200_{}", side.to_lowercase().replace(' ', "_"));
         save(folder, &name, &Frames::new(screen).press(work, side))?;
     }
+    Ok(())
+}
+
+/// The site at work, the job sheet and a hose's panel in Spanish, whose words are longer.
+fn spanish(folder: &Path, size: Vec2, work: &mut App) -> io::Result<()> {
+    work.set(Settings {
+        language: Language::Spanish,
+        ..Settings::default()
+    });
+    let shot = |app: &mut App| Frames::new(size).shot(app);
+    save(folder, "spanish_work", &shot(work))?;
+    work.choose(Part::Joint(Joint::IndoorSuction));
+    save(folder, "spanish_joint", &shot(work))?;
+    work.choose_sheet();
+    save(folder, "spanish_sheet", &shot(work))?;
+    work.choose(Part::Valve(Line::Liquid));
+    work.set(Settings::default());
     Ok(())
 }
 

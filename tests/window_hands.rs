@@ -318,6 +318,7 @@ fn probes_are_carried_to_where_they_measure() {
 #[test]
 fn the_wrench_and_the_regulator_count_in_the_units_that_were_chosen() {
     let mut window = at_work("clogged_drier");
+    press(&mut window, "Settings");
     press(&mut window, "kPa, °C");
     let joint = Joint::DrierInlet;
     window.state_mut().choose(Part::Joint(joint));
@@ -367,6 +368,7 @@ fn a_value_on_the_sheet_reads_in_either_system() {
     act(&mut window, Action::Write { field, value });
     press(&mut window, "Job sheet");
     window.get_by_label("12.6 °F");
+    press(&mut window, "Settings");
     press(&mut window, "kPa, °C");
     window.get_by_label("7.0 K");
     let entry = job(&window).sheet().entry(field).expect("it stands there");

@@ -8,8 +8,9 @@ use crate::text::Message;
 use crate::units::{GaugePressure, Temperature};
 use crate::words::{Dimension, Quantity, SheetField};
 
-/// How far a sum may be off its own figures, K. Chosen: 1.5 °F, for charts are read to a degree.
-const SLACK: f64 = 1.5 / 1.8;
+/// How far a sum may be off its own figures, K. Chosen: 2 °F, for gauges are read to a psi, pipes
+/// and charts to a degree.
+const SLACK: f64 = 2.0 / 1.8;
 
 /// A sum that is off.
 #[derive(Debug, Clone, PartialEq)]

@@ -75,11 +75,11 @@ fn monotony(cells: &[Cell]) -> [Figure; 2] {
     };
     let damper = largest(&|a, b| {
         let is_next = a.outdoor == b.outdoor && b.wet_bulb > a.wet_bulb;
-        is_next.then(|| a.superheat - b.superheat)
+        is_next.then_some(a.superheat - b.superheat)
     });
     let hotter = largest(&|a, b| {
         let is_next = a.wet_bulb == b.wet_bulb && b.outdoor > a.outdoor;
-        is_next.then(|| b.superheat - a.superheat)
+        is_next.then_some(b.superheat - a.superheat)
     });
     [
         ("most that superheat falls with a higher wet bulb", damper),

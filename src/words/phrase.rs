@@ -2,7 +2,7 @@
 
 use super::{Action, Diagnosis, DisconnectMove, Reading, SheetField};
 use super::{GaugePlace, HoseEnd, ThermometerPlace};
-use crate::plant::{Arrow, ThermostatCall};
+use crate::plant::{Arrow, FaultKind, ThermostatCall};
 use crate::text::Message;
 use crate::units::Fraction;
 use std::fmt;
@@ -61,7 +61,7 @@ impl Diagnosis {
     pub fn words(self) -> Message {
         let fault = self
             .fault
-            .map_or(Message::new("fault-none"), |kind| kind.label());
+            .map_or(Message::new("fault-none"), FaultKind::label);
         match self.at {
             None => fault,
             Some(spot) => Message::new("fault-at")
@@ -268,7 +268,7 @@ impl Action {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::plant::{FaultKind, Joint, Line};
+    use crate::plant::{Joint, Line};
     use crate::units::{GaugePressure, Torque};
 
     #[test]

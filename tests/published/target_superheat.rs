@@ -12,12 +12,12 @@ fn superheat_follows_the_charging_chart() {
     holds(
         "target_superheat",
         &[
-            ("55 °F outdoors, 50 °F wet bulb", 9.727),
-            ("55 °F outdoors, 52 °F wet bulb", 6.727),
-            ("55 °F outdoors, 54 °F wet bulb", 4.727),
-            ("55 °F outdoors, 56 °F wet bulb", 1.727),
-            ("65 °F outdoors, 52 °F wet bulb", 3.825),
-            ("root mean square of all cells", 1.236),
+            ("55 °F outdoors, 50 °F wet bulb", 9.304),
+            ("55 °F outdoors, 52 °F wet bulb", 6.304),
+            ("55 °F outdoors, 54 °F wet bulb", 4.304),
+            ("55 °F outdoors, 56 °F wet bulb", 1.304),
+            ("65 °F outdoors, 52 °F wet bulb", 3.48),
+            ("root mean square of all cells", 1.102),
         ],
     );
 }

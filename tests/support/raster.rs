@@ -184,16 +184,45 @@ impl<'a> Triangle<'a> {
     }
 
     fn paint(&self, texture: &Texture, clip: &Clip, picture: &mut Picture) {
+        let texel = self.texel(texture);
+        let flat = texel.and_then(|texel| self.flat(texel));
+        if flat.is_some_and(|colour| !shows(colour)) {
+            return;
+        }
+        let opaque = flat.filter(|colour| colour[3] >= 255.0);
         for y in self.top.max(clip.top)..=self.bottom.min(clip.bottom - 1) {
             let (left, right) = self.span(y, clip);
-            for x in left..=right {
-                let colour = self.colour(texture, x, y);
-                if colour[3] > 0.0 || colour[0] > 0.0 {
-                    let index = y as usize * picture.width + x as usize;
-                    blend(&mut picture.pixels[index], colour);
+            if left > right {
+                continue;
+            }
+            let row = y as usize * picture.width;
+            let pixels = &mut picture.pixels[row + left as usize..=row + right as usize];
+            if let Some(colour) = opaque {
+                pixels.fill(colour.map(|channel| (channel + 0.5) as u8));
+                continue;
+            }
+            for (x, pixel) in (left..).zip(pixels) {
+                let colour = flat.unwrap_or_else(|| self.colour(texture, texel, x, y));
+                if shows(colour) {
+                    blend(pixel, colour);
                 }
             }
         }
+    }
+
+    /// The texel of a triangle that lies on one, as all do but text and pictures.
+    fn texel(&self, texture: &Texture) -> Option<Colour> {
+        let uv = self.corners[0].uv;
+        let same = self.corners.iter().all(|v| v.uv == uv);
+        same.then(|| texture.sample([uv.x, uv.y]))
+    }
+
+    /// The colour of a triangle on one texel that has one colour all over, as most have.
+    fn flat(&self, texel: Colour) -> Option<Colour> {
+        let colour = self.corners[0].color;
+        let same = self.corners.iter().all(|v| v.color == colour);
+        let channels = colour.to_array().map(f32::from);
+        same.then(|| std::array::from_fn(|i| channels[i] * texel[i] / 255.0))
     }
 
     /// The pixels of a row whose middles lie inside; left past right when there are none.
@@ -214,24 +243,30 @@ impl<'a> Triangle<'a> {
         (left, right)
     }
 
-    fn colour(&self, texture: &Texture, x: i64, y: i64) -> Colour {
+    fn colour(&self, texture: &Texture, texel: Option<Colour>, x: i64, y: i64) -> Colour {
         let (px, py) = (x * SUB + SUB / 2, y * SUB + SUB / 2);
         let weights = self
             .edges
             .map(|[a, b, c]| (a * px + b * py + c) as f32 / self.area as f32);
         let weigh =
             |values: [f32; 3]| -> f32 { values.iter().zip(weights).map(|(v, w)| v * w).sum() };
-        let uv = [
-            weigh(self.corners.map(|v| v.uv.x)),
-            weigh(self.corners.map(|v| v.uv.y)),
-        ];
-        let texel = texture.sample(uv);
+        let texel = texel.unwrap_or_else(|| {
+            texture.sample([
+                weigh(self.corners.map(|v| v.uv.x)),
+                weigh(self.corners.map(|v| v.uv.y)),
+            ])
+        });
         let colours = self.corners.map(|v| v.color.to_array().map(f32::from));
         std::array::from_fn(|i| {
             let channel = weigh([colours[0][i], colours[1][i], colours[2][i]]);
             (channel * texel[i] / 255.0).clamp(0.0, 255.0)
         })
     }
+}
+
+/// Whether a colour leaves a trace; premultiplied, it may shine without covering.
+fn shows(colour: Colour) -> bool {
+    colour[3] > 0.0 || colour[0] > 0.0
 }
 
 fn blend(under: &mut [u8; 4], over: Colour) {
