@@ -116,7 +116,10 @@ fn at_sizes_of_text(folder: &Path, work: &mut App) -> io::Result<()> {
 
 /// The site at work, the job sheet and a hose's panel in Spanish, whose words are longer.
 fn spanish(folder: &Path, size: Vec2, work: &mut App) -> io::Result<()> {
-    work.speak(Language::Spanish);
+    work.set(Settings {
+        language: Language::Spanish,
+        ..Settings::default()
+    });
     let shot = |app: &mut App| Frames::new(size).shot(app);
     save(folder, "spanish_work", &shot(work))?;
     work.choose(Part::Joint(Joint::IndoorSuction));
@@ -124,7 +127,7 @@ fn spanish(folder: &Path, size: Vec2, work: &mut App) -> io::Result<()> {
     work.choose_sheet();
     save(folder, "spanish_sheet", &shot(work))?;
     work.choose(Part::Valve(Line::Liquid));
-    work.speak(Language::English);
+    work.set(Settings::default());
     Ok(())
 }
 

@@ -373,6 +373,7 @@ fn a_price_is_a_plain_sum() {
         tick: 100,
         kind: FindingKind::CapLeftOff,
         size: 1.0,
+        place: Message::verbatim(place),
         text: Message::verbatim(format!("the cap of the {place} was left off")),
     };
     let course = Course {

@@ -146,12 +146,10 @@ fn is_as_found(finding: &Finding, course: &Course) -> bool {
         finding.kind,
         FindingKind::Released | FindingKind::AirDrawnIn
     );
-    let text = finding.text.to_string();
-    let place = text.split_once(" at the ").map(|(_, place)| place);
     by_itself
         && Spot::ALL
             .into_iter()
-            .any(|spot| place == Some(&spot.label().to_string()) && !is_opened_up(spot, course))
+            .any(|spot| finding.place == spot.label() && !is_opened_up(spot, course))
 }
 
 /// Whether somebody has opened what holds a spot shut: its joint, its cap.

@@ -120,11 +120,6 @@ impl App {
         }
     }
 
-    /// Speaks a language, as if it had been chosen in the bar.
-    pub const fn speak(&mut self, language: Language) {
-        self.reads.language = language;
-    }
-
     /// Lays the job sheet open.
     pub fn choose_sheet(&mut self) {
         if let Room::Practise(practise) = &mut self.room {

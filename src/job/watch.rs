@@ -42,6 +42,7 @@ impl Watch {
             tick,
             kind,
             size,
+            place,
             text,
         });
     }
@@ -85,6 +86,7 @@ impl Watch {
                 tick: event.began,
                 kind,
                 size: event.size,
+                place: event.place.clone(),
                 text: Message::verbatim(String::new()),
             });
             self.findings.len() - 1

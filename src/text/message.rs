@@ -21,10 +21,11 @@ pub struct Message(Kind);
 
 #[derive(Debug, Clone, PartialEq, Eq)]
 enum Kind {
-    /// A text of the files, in a form of it, with what fills its blanks.
+    /// A name of the files with its article.
+    The(&'static str),
+    /// A text of the files, with what fills its blanks.
     Text {
         key: &'static str,
-        form: Option<&'static str>,
         args: Vec<(&'static str, Message)>,
     },
     /// A count, which can decide between singular and plural.
@@ -33,11 +34,9 @@ enum Kind {
     Verbatim(String),
     /// A text of a scenario: the files have those of the shipped ones in other languages.
     Scenario(String),
-    /// Several, one after the other.
-    List {
-        items: Vec<Message>,
-        between: &'static str,
-    },
+    /// Several, one after the other, with what stands between. In a box, for a message is carried
+    /// by errors and shall be small.
+    List(Box<(Vec<Message>, &'static str)>),
 }
 
 impl Message {
@@ -45,7 +44,6 @@ impl Message {
     pub const fn new(key: &'static str) -> Self {
         Self(Kind::Text {
             key,
-            form: None,
             args: Vec::new(),
         })
     }
@@ -61,8 +59,8 @@ impl Message {
     }
 
     /// Several messages, with something between each two.
-    pub const fn list(items: Vec<Self>, between: &'static str) -> Self {
-        Self(Kind::List { items, between })
+    pub fn list(items: Vec<Self>, between: &'static str) -> Self {
+        Self(Kind::List(Box::new((items, between))))
     }
 
     /// Fills a blank. Only a text of the files has blanks; anything else stays as it is.
@@ -74,31 +72,35 @@ impl Message {
         self
     }
 
-    /// The name of a thing with its article, as a sentence needs it.
+    /// The name of a thing with its article, as a sentence needs it; a name has no blanks.
     #[must_use]
-    pub fn the(mut self) -> Self {
-        if let Kind::Text { form, .. } = &mut self.0 {
-            *form = Some("the");
+    pub fn the(self) -> Self {
+        match self.0 {
+            Kind::Text { key, .. } => Self(Kind::The(key)),
+            other => Self(other),
         }
-        self
     }
 
     /// The message in a language.
     pub fn in_language(&self, language: Language) -> String {
         match &self.0 {
-            Kind::Text { key, form, args } => {
+            Kind::The(key) => {
+                language.joined_up(language.formatted(key, Some("the"), &FluentArgs::new()))
+            }
+            Kind::Text { key, args } => {
                 let mut filled = FluentArgs::with_capacity(args.len());
                 for (name, value) in args {
                     filled.set(*name, value.filling(language));
                 }
-                language.joined_up(language.formatted(key, *form, &filled))
+                language.joined_up(language.formatted(key, None, &filled))
             }
             Kind::Count(count) => count.to_string(),
             Kind::Verbatim(text) => text.clone(),
             Kind::Scenario(text) => {
                 files::of_scenario(language, text).unwrap_or_else(|| text.clone())
             }
-            Kind::List { items, between } => {
+            Kind::List(list) => {
+                let (items, between) = &**list;
                 let items: Vec<String> = items.iter().map(|m| m.in_language(language)).collect();
                 items.join(between)
             }

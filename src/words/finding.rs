@@ -132,6 +132,8 @@ pub struct Finding {
     pub kind: FindingKind,
     /// How much, in the SI unit of the kind.
     pub size: f64,
+    /// Where it was, as a technician calls the place.
+    pub place: Message,
     /// The same in the technician's words, with place and size.
     pub text: Message,
 }

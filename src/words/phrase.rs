@@ -268,7 +268,7 @@ impl Action {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::plant::{FaultKind, Joint, Line};
+    use crate::plant::{Joint, Line};
     use crate::units::{GaugePressure, Torque};
 
     #[test]

@@ -81,6 +81,7 @@ impl Story {
             tick: self.course.end,
             kind,
             size,
+            place: Message::verbatim("there"),
             text: Message::verbatim(text),
         });
         self

@@ -24,7 +24,11 @@ const NOT_SHOWN: [&str; 15] = [
 ];
 
 /// What is alike in every language: names and units.
-const ALIKE: [&str; 21] = [
+const ALIKE: [&str; 24] = [
+    // The file of settings, its ending while it is written, and a type.
+    "settings.ron",
+    "new",
+    "String",
     "Coldbench",
     "coldbench",
     "Hack",
@@ -55,7 +59,10 @@ const ELSEWHERE: [&str; 1] = [
 ];
 
 /// Still in English, each with its reason.
-const LEFT: [&str; 3] = [
+const LEFT: [&str; 5] = [
+    // What is wrong in the file of settings, which is written by hand in English.
+    "there is no refrigerant ; it is one of",
+    "text is 100, 125, 150 or 200 percent, found",
     // Troubles with files are told in the words of the errors that are passed on.
     "there is no folder for attempts",
     "it is not in the list of this program",
