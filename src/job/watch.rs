@@ -37,7 +37,7 @@ impl Watch {
 
     /// Notes a single event.
     pub(super) fn note(&mut self, tick: u64, kind: FindingKind, place: Message, size: f64) {
-        let text = words(kind, place, size);
+        let text = words(kind, place.clone(), size);
         self.findings.push(Finding {
             tick,
             kind,
