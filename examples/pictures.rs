@@ -175,6 +175,11 @@ fn for_the_readme(folder: &Path) -> io::Result<()> {
     });
     work.choose(Part::Valve(Line::Liquid));
     save(folder, "site", &shot(&mut work))?;
+    work.set(Settings {
+        language: Language::Spanish,
+        ..Settings::default()
+    });
+    save(folder, "spanish", &shot(&mut work))?;
     let mut vacuum = up_to("clogged_drier", |action| {
         *action == Action::PumpIsolation(false)
     });

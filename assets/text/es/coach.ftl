@@ -119,7 +119,7 @@ coach-slip-target = Sobrecalentamiento objetivo: aire exterior { $outdoor } y bu
 
 # El panel.
 coach-coach = Instructor
-coach-ask = Pedir un pensamiento
+coach-ask = Pedir una orientación
 coach-ask-hint = una pregunta
 coach-tell = ¿Qué lo diría?
 coach-tell-hint = el principio y el instrumento
