@@ -108,7 +108,7 @@ const LOOK: u64 = 60;
 /// Between two looks pressures, psi, and temperatures, °F, may move so far in a steady state.
 const STEADY: f64 = 0.01;
 /// A stride on the way there, ticks. A steady state does not hang on the step (a test holds that).
-const STRIDE: u64 = 5;
+const STRIDE: u64 = 10;
 /// What is walked in strides has come near enough to go on tick by tick.
 const NEAR: f64 = 5.0 * STEADY;
 
@@ -120,7 +120,7 @@ const NEAR: f64 = 5.0 * STEADY;
 /// Never: the thermostat is never refused.
 ///
 /// Steady: over a minute pressures move less than 0.01 psi and temperatures less than 0.01 °F, tick
-/// by tick. Most of the way there is gone in strides of five ticks.
+/// by tick. Most of the way there is gone in strides of a second.
 pub fn settle(scenario: &Scenario, overrides: &Overrides) -> Settled {
     let mut job = Job::new(&overrides.put_into(scenario));
     job.apply(Action::Thermostat(ThermostatCall::Cool))
