@@ -14,22 +14,28 @@ use coldbench::words::Action;
 use eframe::egui::accesskit;
 use eframe::egui::{Context, Event, Modifiers, PointerButton, Pos2, RawInput, Rect, Vec2};
 use raster::{Picture, Raster};
+use std::collections::BTreeMap;
 use std::fs::{self, File};
 use std::io::{self, BufWriter};
 use std::path::{Path, PathBuf};
 
 fn main() -> io::Result<()> {
-    let painted = paint();
+    let home = std::env::current_dir()?;
+    // Where the attempts of the pictures are kept is on the pictures, too: not a path of a machine.
+    fs::create_dir_all(passing())?;
+    std::env::set_current_dir(passing())?;
+    let painted = paint(&home);
+    std::env::set_current_dir(&home)?;
     let gone = fs::remove_dir_all(passing());
     painted.and(gone)
 }
 
-fn paint() -> io::Result<()> {
+fn paint(home: &Path) -> io::Result<()> {
     let folder = std::env::args_os().nth(1);
     if folder.as_ref().is_some_and(|word| word == "readme") {
-        return for_the_readme(Path::new("assets/pictures"));
+        return for_the_readme(&home.join("assets/pictures"));
     }
-    let folder = folder.map_or_else(|| PathBuf::from("target/pictures"), PathBuf::from);
+    let folder = home.join(folder.map_or_else(|| PathBuf::from("target/pictures"), PathBuf::from));
     fs::create_dir_all(&folder)?;
     let large = Vec2::new(1280.0, 800.0);
     let light = |app: &mut App| Frames::new(large).shot(app);
@@ -165,7 +171,8 @@ fn hands(folder: &Path, size: Vec2) -> io::Result<()> {
     Ok(())
 }
 
-/// The site at work, an evacuation, and a leak that was found.
+/// The site at work in the ways in which it can be shown, an evacuation, a leak that was found, and
+/// the end of a job.
 fn for_the_readme(folder: &Path) -> io::Result<()> {
     fs::create_dir_all(folder)?;
     let size = Vec2::new(1280.0, 800.0);
@@ -175,11 +182,41 @@ fn for_the_readme(folder: &Path) -> io::Result<()> {
     });
     work.choose(Part::Valve(Line::Liquid));
     save(folder, "site", &shot(&mut work))?;
-    work.set(Settings {
-        language: Language::Spanish,
-        ..Settings::default()
-    });
-    save(folder, "spanish", &shot(&mut work))?;
+    let usual = Settings::default();
+    let ways = [
+        (
+            "spanish",
+            Settings {
+                language: Language::Spanish,
+                ..usual
+            },
+        ),
+        (
+            "dark",
+            Settings {
+                colours: Colours::Dark,
+                ..usual
+            },
+        ),
+        (
+            "projector",
+            Settings {
+                colours: Colours::Projector,
+                ..usual
+            },
+        ),
+        (
+            "large_text",
+            Settings {
+                text: TextSize::ALL[3],
+                ..usual
+            },
+        ),
+    ];
+    for (name, settings) in ways {
+        work.set(settings);
+        save(folder, name, &shot(&mut work))?;
+    }
     let mut vacuum = up_to("clogged_drier", |action| {
         *action == Action::PumpIsolation(false)
     });
@@ -189,7 +226,8 @@ fn for_the_readme(folder: &Path) -> io::Result<()> {
         matches!(action, Action::StemCap { .. })
     });
     leak.choose(Part::Joint(Joint::IndoorSuction));
-    save(folder, "leak", &shot(&mut leak))
+    save(folder, "leak", &shot(&mut leak))?;
+    save(folder, "end", &shot(&mut up_to("clogged_drier", |_| false)))
 }
 
 /// A window in which the right procedure of a scenario has been done up to an action.
@@ -238,7 +276,7 @@ impl Door for Hands {
 
 fn app() -> App {
     let scenarios = shipped_names().filter_map(Scenario::shipped).collect();
-    App::new(scenarios, Attempts::in_folder(passing()))
+    App::new(scenarios, Attempts::in_folder("attempts"))
 }
 
 /// The folder of the pictures' own attempts, which goes when they are painted.
@@ -346,14 +384,54 @@ fn pressing(tree: &accesskit::TreeUpdate, label: &str) -> Option<Event> {
     }))
 }
 
+/// Writes a picture in its 256 commonest colours, which makes it a third as large: a drawing has
+/// few, and the rest are shades at the edges of letters.
 fn save(folder: &Path, name: &str, picture: &Picture) -> io::Result<()> {
+    let mut counts = BTreeMap::<[u8; 3], usize>::new();
+    for &[r, g, b, _] in &picture.pixels {
+        *counts.entry([r, g, b]).or_default() += 1;
+    }
+    let mut commonest: Vec<_> = counts
+        .iter()
+        .map(|(colour, count)| (count, colour))
+        .collect();
+    commonest.sort_by_key(|&(count, colour)| (std::cmp::Reverse(count), colour));
+    let palette: Vec<[u8; 3]> = commonest
+        .iter()
+        .map(|&(_, colour)| *colour)
+        .take(256)
+        .collect();
+    let nearest = |colour: &[u8; 3]| {
+        let off = |one: &[u8; 3]| -> u32 {
+            let apart = one
+                .iter()
+                .zip(colour)
+                .map(|(a, b)| u32::from(a.abs_diff(*b)));
+            apart.map(|by| by * by).sum()
+        };
+        let places = 0..palette.len();
+        places
+            .min_by_key(|&place| off(&palette[place]))
+            .unwrap_or(0) as u8
+    };
+    let places: BTreeMap<_, _> = counts
+        .keys()
+        .map(|colour| (*colour, nearest(colour)))
+        .collect();
     let file = File::create(folder.join(format!("{name}.png")))?;
     let (width, height) = (picture.width as u32, picture.height as u32);
     let mut encoder = png::Encoder::new(BufWriter::new(file), width, height);
-    encoder.set_color(png::ColorType::Rgba);
+    encoder.set_color(png::ColorType::Indexed);
+    encoder.set_palette(palette.concat());
+    encoder.set_filter(png::Filter::NoFilter);
     encoder.set_compression(png::Compression::High);
     let mut writer = encoder.write_header()?;
-    writer.write_image_data(&picture.pixels.concat())?;
+    let pixels: Vec<u8> = picture
+        .pixels
+        .iter()
+        .map(|&[r, g, b, _]| places[&[r, g, b]])
+        .collect();
+    writer.write_image_data(&pixels)?;
     writer.finish()?;
     Ok(())
 }

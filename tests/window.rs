@@ -1,58 +1,21 @@
 //! The window, worked by label and role as a person works it, without a screen.
 
-#[path = "support/folder.rs"]
-mod folder;
+#[path = "support/window.rs"]
+mod support;
 
-use coldbench::gui::{App, Attempts, Part};
-use coldbench::job::Job;
+use coldbench::gui::Part;
 use coldbench::kit::{Hose, HoseEnd};
 use coldbench::plant::{Line, Made, ThermostatCall};
-use coldbench::scenario::{Scenario, shipped_names};
+use coldbench::scenario::Scenario;
 use coldbench::words::{GaugePlace, SheetField};
+use eframe::egui::Key;
 use eframe::egui::accesskit::Role;
-use eframe::egui::{Key, Theme};
-use egui_kittest::Harness;
 use egui_kittest::kittest::{NodeT as _, Queryable as _};
-use folder::Folder;
-use std::ops::{Deref, DerefMut};
-
-/// A window with the folder of its attempts, which goes when the window has gone.
-struct Window {
-    harness: Harness<'static, App>,
-    #[expect(dead_code, reason = "it is there to be dropped")]
-    folder: Folder,
-}
-
-impl Deref for Window {
-    type Target = Harness<'static, App>;
-
-    fn deref(&self) -> &Self::Target {
-        &self.harness
-    }
-}
-
-impl DerefMut for Window {
-    fn deref_mut(&mut self) -> &mut Self::Target {
-        &mut self.harness
-    }
-}
+use support::{Window, job};
 
 /// A window at its start, on the scenarios that come with the program.
 fn window() -> Window {
-    let scenarios = shipped_names().filter_map(Scenario::shipped).collect();
-    let folder = Folder::fresh();
-    let attempts = Attempts::in_folder(folder.path());
-    let harness = Harness::builder()
-        .with_size([1360.0, 860.0])
-        .with_theme(Theme::Light)
-        .with_context_setup(App::dress)
-        .build_ui_state(
-            |ui, app: &mut App| app.window_ui(ui),
-            App::new(scenarios, attempts),
-        );
-    let mut window = Window { harness, folder };
-    window.run();
-    window
+    support::window([1360.0, 860.0])
 }
 
 /// A window with the default scenario open.
@@ -76,11 +39,6 @@ fn press(window: &mut Window, label: &str) {
 fn point_at(window: &mut Window, part: &str) {
     window.get_by_role_and_label_start(part).click();
     window.run();
-}
-
-/// The job under way.
-fn job(window: &Window) -> &Job {
-    window.state().job().expect("a job is under way")
 }
 
 /// Finds a part: its name begins so and its state follows.

@@ -103,6 +103,13 @@ fn a_thought_is_given_when_it_is_asked_for_and_more_only_after_a_try() {
     press(&mut window, ASK[2]);
     assert!(says(&window, "Asked for here: glasses and gloves"));
     assert!(ASK.iter().all(|ask| window.query_by_label(ask).is_none()));
+    // At last the hints of who wrote the scenario, each after one more try.
+    let [first, second] = ["Is subcooling low too", "something holds it back"];
+    press(&mut window, "Is there a hint?");
+    assert!(!says(&window, first));
+    act(&mut window, Action::Thermostat(ThermostatCall::Off));
+    press(&mut window, "Is there a hint?");
+    assert!(says(&window, first) && !says(&window, second));
     // Done: the thought is gone, and the next one waits until it is asked for.
     act(&mut window, Action::Protect(true));
     assert!(!says(&window, "Asked for here"));
@@ -123,25 +130,21 @@ fn what_happened_is_told_with_its_price_and_a_wrong_sum_is_worked_out() {
     assert!(!job(&window).findings().is_empty());
     assert!(says(&window, "of refrigerant released at the"));
     assert!(says(&window, "must be bought again") && says(&window, "Lost so far: $ "));
-    let write = |field, value| Action::Write { field, value };
-    act(
-        &mut window,
-        write(SheetField::SuctionPressure, Level::Psig(71.4)),
-    );
-    act(
-        &mut window,
-        write(SheetField::SuctionLine, Level::Fahrenheit(58.0)),
-    );
-    act(
-        &mut window,
-        write(SheetField::Superheat, Level::FahrenheitDegrees(16.0)),
-    );
+    write_superheat(&mut window, 16.0);
     assert!(!says(&window, "you wrote"));
-    act(
-        &mut window,
-        write(SheetField::Superheat, Level::FahrenheitDegrees(12.0)),
-    );
+    write_superheat(&mut window, 12.0);
     assert!(says(&window, "you wrote 12.0 °F"));
+}
+
+/// Writes a suction of 71.4 psig at 58 °F on the sheet, and a superheat made of them, °F.
+fn write_superheat(window: &mut Window, superheat: f64) {
+    for (field, value) in [
+        (SheetField::SuctionPressure, Level::Psig(71.4)),
+        (SheetField::SuctionLine, Level::Fahrenheit(58.0)),
+        (SheetField::Superheat, Level::FahrenheitDegrees(superheat)),
+    ] {
+        act(window, Action::Write { field, value });
+    }
 }
 
 #[test]
@@ -158,19 +161,7 @@ fn while_somebody_is_assessed_nothing_is_said() {
         act(&mut window, action);
     }
     window.state_mut().run(300);
-    let write = |field, value| Action::Write { field, value };
-    act(
-        &mut window,
-        write(SheetField::SuctionPressure, Level::Psig(71.4)),
-    );
-    act(
-        &mut window,
-        write(SheetField::SuctionLine, Level::Fahrenheit(58.0)),
-    );
-    act(
-        &mut window,
-        write(SheetField::Superheat, Level::FahrenheitDegrees(12.0)),
-    );
+    write_superheat(&mut window, 12.0);
     assert!(!job(&window).findings().is_empty());
     window.state_mut().choose_sheet();
     window.run();

@@ -1,7 +1,7 @@
 //! How capacity and power change with the air over the indoor coil.
 
 use super::data::rows;
-use super::rated::Rated;
+use super::rated::{Rated, of_both, response};
 use super::{Figure, Source};
 use crate::job::Settled;
 use crate::plant::Fault;
@@ -15,46 +15,19 @@ pub(super) const SOURCE: Source = Source {
     rows: figures,
 };
 
-/// Chosen: what the response to the outdoor temperature is held to.
-const CAPACITY: f64 = 0.02;
-const POWER: f64 = 0.03;
-
 fn figures() -> Vec<Figure> {
-    let units = [
-        ("R-22 orifice", Rated::orifice()),
-        ("R-410A valve", Rated::valve()),
-    ];
-    units
-        .iter()
-        .flat_map(|(name, unit)| of_unit(name, unit))
+    of_both(|name, unit| {
+        let rated = unit.at_rating();
+        rows(include_str!(
+            "../../tests/published/data/airflow_response.csv"
+        ))
+        .flat_map(|row| {
+            let share = row.number("airflow_fraction");
+            let what = format!("{name}, {share} of its air");
+            response(&what, &row, &rated, &with_air(unit, share))
+        })
         .collect()
-}
-
-fn of_unit(name: &str, unit: &Rated) -> Vec<Figure> {
-    let per_capacity = |s: &Settled| s.power_w / s.capacity_btu_h;
-    let rated = unit.at_rating();
-    let mut figures = Vec::new();
-    for row in rows(include_str!(
-        "../../tests/published/data/airflow_response.csv"
-    )) {
-        let share = row.number("airflow_fraction");
-        let stands = with_air(unit, share);
-        figures.push(Figure::near(
-            format!("{name}, {share} of its air: capacity"),
-            "ratio",
-            row.number("capacity"),
-            CAPACITY,
-            stands.capacity_btu_h / rated.capacity_btu_h,
-        ));
-        figures.push(Figure::near(
-            format!("{name}, {share} of its air: power per capacity"),
-            "ratio",
-            row.number("power_per_capacity"),
-            POWER,
-            per_capacity(&stands) / per_capacity(&rated),
-        ));
-    }
-    figures
+    })
 }
 
 /// Less air is a dirty filter; more is a blower set higher.

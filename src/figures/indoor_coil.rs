@@ -1,6 +1,6 @@
 //! What the indoor coil does to the air: how much of it is drying, and how far it cools.
 
-use super::rated::Rated;
+use super::rated::{Rated, of_both};
 use super::{Asked, Figure, Source};
 use crate::job::Overrides;
 use crate::units::Temperature;
@@ -16,14 +16,7 @@ pub(super) const SOURCE: Source = Source {
 };
 
 fn figures() -> Vec<Figure> {
-    let units = [
-        ("R-22 orifice", Rated::orifice()),
-        ("R-410A valve", Rated::valve()),
-    ];
-    units
-        .iter()
-        .flat_map(|(name, unit)| of_unit(name, unit))
-        .collect()
+    of_both(|name, unit| of_unit(name, unit).to_vec())
 }
 
 fn of_unit(name: &str, unit: &Rated) -> [Figure; 5] {

@@ -1,6 +1,6 @@
 //! What too much refrigerant and what air do to a running unit.
 
-use super::rated::Rated;
+use super::rated::of_both;
 use super::{Asked, Figure, Source};
 use crate::plant::Fault;
 use crate::units::{Fraction, Mass};
@@ -18,22 +18,20 @@ fn figures() -> Vec<Figure> {
         ("20 % too much", Fault::Overcharge(Fraction::clamped(0.2))),
         ("10 g of air", Fault::AirInside(Mass::from_grams(10.0))),
     ];
-    let units = [
-        ("R-22 orifice", Rated::orifice()),
-        ("R-410A valve", Rated::valve()),
-    ];
-    let mut figures = Vec::new();
-    for (name, unit) in &units {
+    of_both(|name, unit| {
         let sound = unit.at_rating();
-        for (what, fault) in faults {
+        let of_fault = |(what, fault)| {
             let stands = unit.with_fault(fault);
             let head = stands.liquid_psig - sound.liquid_psig;
             let power = stands.power_w - sound.power_w;
-            let head_what = format!("{name}, {what}: head pressure");
-            figures.push(Figure::asked(head_what, "psi", Asked::AtLeast(1.0), head));
-            let power_what = format!("{name}, {what}: power");
-            figures.push(Figure::asked(power_what, "W", Asked::AtLeast(10.0), power));
-        }
-    }
-    figures
+            let least = |what: String, unit, least, ours| {
+                Figure::asked(what, unit, Asked::AtLeast(least), ours)
+            };
+            [
+                least(format!("{name}, {what}: head pressure"), "psi", 1.0, head),
+                least(format!("{name}, {what}: power"), "W", 10.0, power),
+            ]
+        };
+        faults.into_iter().flat_map(of_fault).collect()
+    })
 }

@@ -1,5 +1,7 @@
 //! The units that the published values are about, run to a steady state.
 
+use super::Figure;
+use super::data::Row;
 use crate::job::{Job, Overrides, Settled, settle};
 use crate::plant::{Fault, Unit};
 use crate::scenario::Scenario;
@@ -74,4 +76,45 @@ impl Rated {
     pub fn settle(&self, overrides: &Overrides) -> Settled {
         settle(&self.scenario, overrides)
     }
+}
+
+/// The figures of the two units that most published values are about.
+pub(super) fn of_both(of_unit: impl Fn(&str, &Rated) -> Vec<Figure>) -> Vec<Figure> {
+    [
+        ("R-22 orifice", Rated::orifice()),
+        ("R-410A valve", Rated::valve()),
+    ]
+    .iter()
+    .flat_map(|(name, unit)| of_unit(name, unit))
+    .collect()
+}
+
+/// Capacity and power per capacity as a share of the rating, beside a published `row` of both.
+///
+/// Chosen: every row is held to the tolerances of test B against test A.
+pub(super) fn response(what: &str, row: &Row, rated: &Settled, stands: &Settled) -> [Figure; 2] {
+    let per_capacity = |s: &Settled| s.power_w / s.capacity_btu_h;
+    [
+        (
+            "capacity",
+            "capacity",
+            0.02,
+            stands.capacity_btu_h / rated.capacity_btu_h,
+        ),
+        (
+            "power per capacity",
+            "power_per_capacity",
+            0.03,
+            per_capacity(stands) / per_capacity(rated),
+        ),
+    ]
+    .map(|(name, column, by, ours)| {
+        Figure::near(
+            format!("{what}: {name}"),
+            "ratio",
+            row.number(column),
+            by,
+            ours,
+        )
+    })
 }

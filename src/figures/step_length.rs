@@ -1,7 +1,7 @@
 //! What a tenth of the step's length would change.
 
 use super::bare::Bare;
-use super::rated::Rated;
+use super::rated::{Rated, of_both};
 use super::{Asked, Figure, Source};
 use crate::plant::{Link, Place, TICK};
 
@@ -26,14 +26,7 @@ struct Run {
 }
 
 fn figures() -> Vec<Figure> {
-    let units = [
-        ("R-22 orifice", Rated::orifice()),
-        ("R-410A valve", Rated::valve()),
-    ];
-    units
-        .iter()
-        .flat_map(|(name, unit)| of_unit(name, unit))
-        .collect()
+    of_both(of_unit)
 }
 
 fn of_unit(name: &str, unit: &Rated) -> Vec<Figure> {

@@ -185,6 +185,9 @@ fn pressures(
         })
 }
 
+/// A strip of microns as high as this has room for the figure of every decade, points.
+const ROOM_FOR_DECADES: f32 = 140.0;
+
 fn microns(
     ui: &mut Ui,
     view: &View,
@@ -193,13 +196,14 @@ fn microns(
     height: f32,
 ) -> PlotResponse<Option<f64>> {
     let log = |si: f64| libm::log10((si / MICRON).max(1.0));
+    let every = if height < ROOM_FOR_DECADES { 2 } else { 1 };
     let line = Line::new(view.tell(&FACES[2].label()), chart.points(2, log))
         .color(Palette::of(ui).ink)
         .width(2.0);
     strip("microns", view, chart, height)
         .include_y(1.0)
         .include_y(4.4)
-        .y_grid_spacer(|input| decades(input.bounds))
+        .y_grid_spacer(move |input| decades(input.bounds, every))
         .y_axis_formatter(|mark, _| match mark.value.round() {
             power if (0.0..=6.0).contains(&power) => format!("{:.0}", libm::pow(10.0, power)),
             _ => String::new(),
@@ -271,12 +275,13 @@ fn minutes((from, to): (f64, f64)) -> Vec<GridMark> {
 }
 
 /// A mark at each factor of ten.
-fn decades((from, to): (f64, f64)) -> Vec<GridMark> {
+fn decades((from, to): (f64, f64), every: u8) -> Vec<GridMark> {
     (0..=6)
+        .step_by(usize::from(every))
         .filter(|&power| (from..=to).contains(&f64::from(power)))
         .map(|power| GridMark {
             value: f64::from(power),
-            step_size: 1.0,
+            step_size: f64::from(every),
         })
         .collect()
 }

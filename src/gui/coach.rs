@@ -31,6 +31,9 @@ pub struct Coach {
     thought: [Message; 3],
     /// How much of it has been asked for.
     shown: Option<Depth>,
+    /// The scenario's own hints, and how many of them were given.
+    hints: Vec<Message>,
+    given: usize,
     /// The moments of the course, and the tick, at which it last looked.
     looked: Option<(usize, u64)>,
     /// Whether something was done since it last said something.
@@ -54,6 +57,13 @@ impl Coach {
             want: Want::HandBack,
             thought: [const { Message::new("coach-ask") }; 3],
             shown: None,
+            hints: scenario
+                .file
+                .hints
+                .iter()
+                .map(Message::of_scenario)
+                .collect(),
+            given: 0,
             looked: None,
             was_tried: false,
             said_at: 0,
@@ -131,10 +141,15 @@ impl Coach {
             .collect();
     }
 
+    /// Says the next depth of the thought; after the last, a hint of the scenario.
     fn say_more(&mut self, now: u64) {
         self.shown = match self.shown {
             None => Some(Depth::Aim),
-            Some(depth) => depth.more().or(Some(depth)),
+            Some(Depth::Goal) => {
+                self.given += 1;
+                Some(Depth::Goal)
+            }
+            Some(depth) => depth.more(),
         };
         self.was_tried = false;
         self.said_at = now;
@@ -181,11 +196,17 @@ fn thought_ui(ui: &mut Ui, view: &View, coach: &mut Coach) {
         for (_, thought) in told.filter(|(depth, _)| **depth <= shown) {
             ui.label(view.tell(thought));
         }
+        if shown == Depth::Goal {
+            for hint in coach.hints.iter().take(coach.given) {
+                ui.label(RichText::new(view.tell(hint)).italics());
+            }
+        }
     }
     let (word, hint) = match coach.shown {
         None => ("coach-ask", "coach-ask-hint"),
         Some(Depth::Aim) => ("coach-tell", "coach-tell-hint"),
         Some(Depth::Way) => ("coach-reach", "coach-reach-hint"),
+        Some(Depth::Goal) if coach.given < coach.hints.len() => ("coach-clue", "coach-clue-hint"),
         Some(Depth::Goal) => return,
     };
     // Help comes after a try, not before it.
