@@ -20,7 +20,7 @@ mod want;
 
 pub use cost::{Happening, Price, happenings, lost, price};
 pub use next::{Outlook, outlook};
-pub use stage::Stage;
+pub use stage::{Stage, exercises};
 pub use sums::{Slip, slips};
 pub use thought::{Depth, Teller};
 pub use want::{Situation, Want};

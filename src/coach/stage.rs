@@ -2,7 +2,10 @@
 //!
 //! Common practice, no source: the repair from arriving to leaving, as the trade does it.
 
+use crate::scenario::{Criterion, Rule};
+use crate::text::Message;
 use crate::words::{Bound, Condition, Hose, Milestone, Reading, SheetField, Status};
+use std::collections::BTreeSet;
 
 /// A stretch of the work. A part that a job does not ask for is passed over.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
@@ -79,6 +82,40 @@ impl Stage {
         }
     }
 
+    /// Where what a rule asks for belongs; `None` for what holds all along.
+    fn of_rule(rule: &Rule) -> Option<Self> {
+        Some(match rule {
+            Rule::Order { then, .. } => Self::of(*then),
+            Rule::Done {
+                what,
+                after,
+                before,
+                ..
+            } => Self::of(*what).between(*after, *before),
+            Rule::Hold {
+                all, after, before, ..
+            } => Subject::of(all).stage().between(*after, *before),
+            Rule::End { .. } => Self::Prove,
+            Rule::Sheet { field, .. } => Self::of_blank(*field),
+            Rule::Diagnosis { .. } => Self::Diagnose,
+            Rule::Never { .. } | Rule::InTime(_) | Rule::Judgement { .. } => return None,
+        })
+    }
+
+    /// What is practised in it, for stages that are an exercise in themselves. Those that a fault
+    /// would be guessed from, the search of a leak and the part replaced, are not told.
+    const fn exercise(self) -> Option<Message> {
+        Some(match self {
+            Self::Measure => Message::new("coach-exercise-measure"),
+            Self::Diagnose => Message::new("coach-exercise-diagnose"),
+            Self::PumpDown => Message::new("coach-exercise-pump-down"),
+            Self::Test => Message::new("coach-exercise-test"),
+            Self::Evacuate => Message::new("coach-exercise-evacuate"),
+            Self::Prove => Message::new("coach-exercise-prove"),
+            _ => return None,
+        })
+    }
+
     /// The same, later than what it must follow and no later than what it must come before.
     #[must_use]
     pub fn between(self, after: Option<Milestone>, before: Option<Milestone>) -> Self {
@@ -90,6 +127,16 @@ impl Stage {
     pub(super) fn is_as_found(self) -> bool {
         (Self::Standing..=Self::Diagnose).contains(&self)
     }
+}
+
+/// What a job with this rubric gives practice in, in the order of the work, told to who has not
+/// begun it yet.
+pub fn exercises(rubric: &[Criterion]) -> Vec<Message> {
+    let stages: BTreeSet<Stage> = rubric
+        .iter()
+        .filter_map(|criterion| Stage::of_rule(&criterion.rule))
+        .collect();
+    stages.into_iter().filter_map(Stage::exercise).collect()
 }
 
 /// What conditions that must hold together are about.

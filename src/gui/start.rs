@@ -4,6 +4,7 @@ use super::cautions::{AT_THE_START, PRACTICE_ONLY, caution_ui};
 use super::scene::flowing;
 use super::session::Offer;
 use crate::attempt::Mode;
+use crate::coach::exercises;
 use crate::scenario::Scenario;
 use crate::text::{Language, Message};
 use eframe::egui::{CentralPanel, Frame, RichText, ScrollArea, Ui};
@@ -103,7 +104,7 @@ fn list(
     for (index, scenario) in scenarios.iter().enumerate() {
         let file = &scenario.file;
         Frame::group(ui.style()).show(ui, |ui| {
-            ui.set_width(720.0);
+            ui.set_width(700.0);
             ui.horizontal(|ui| {
                 ui.heading(told(&file.title));
                 let level = Message::new("room-level").with("level", u32::from(file.level));
@@ -112,6 +113,9 @@ fn list(
             let customer = &file.customer;
             ui.label(format!("{}, {}", customer.name, told(&customer.place)));
             ui.label(RichText::new(format!("“{}”", told(&customer.complaint))).italics());
+            let practice = Message::list(exercises(&file.rubric), ", ");
+            let practice = Message::new("room-practice-in").with("exercises", practice);
+            ui.weak(practice.in_language(language));
             let go = Message::new("room-go-to-work").with("title", told(&file.title));
             if ui.button(go.in_language(language)).clicked() {
                 chosen = Some(Choice::Begin(index));

@@ -133,3 +133,11 @@ coach-warms = It warms like { $kilograms } kg of CO₂.
 coach-lost-so-far = Lost so far: { $amount }
 coach-before-that = Before that ({ $count })
 coach-too-late = Too late for ({ $count })
+
+# What a job gives practice in, as the list of jobs tells it.
+coach-exercise-measure = measuring
+coach-exercise-diagnose = diagnosis
+coach-exercise-pump-down = pump-down
+coach-exercise-test = pressure test
+coach-exercise-evacuate = evacuation
+coach-exercise-prove = proving the charge

@@ -4,6 +4,7 @@ room-tagline = A split air conditioner under repair, to practise on.
 room-before-you-begin = Before you begin
 room-have-read = I have read this
 room-your-name = Your name
+room-practice-in = Practice in { $exercises }.
 room-level = level { $level } of 5
 room-go-to-work = Go to work: { $title }
 

@@ -133,3 +133,11 @@ coach-warms = Calienta como { $kilograms } kg de CO₂.
 coach-lost-so-far = Perdido hasta ahora: { $amount }
 coach-before-that = Antes de eso ({ $count })
 coach-too-late = Demasiado tarde para ({ $count })
+
+# Lo que se practica en un trabajo, como lo dice la lista.
+coach-exercise-measure = medición
+coach-exercise-diagnose = diagnóstico
+coach-exercise-pump-down = recogida del refrigerante
+coach-exercise-test = prueba de presión
+coach-exercise-evacuate = vacío
+coach-exercise-prove = comprobación de la carga

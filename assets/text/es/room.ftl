@@ -4,6 +4,7 @@ room-tagline = Un aire acondicionado dividido en reparación, para practicar.
 room-before-you-begin = Antes de empezar
 room-have-read = Lo he leído
 room-your-name = Su nombre
+room-practice-in = Práctica de { $exercises }.
 room-level = nivel { $level } de 5
 room-go-to-work = Empezar: { $title }
 
