@@ -68,6 +68,7 @@ fn value(source: &Source, figure: &Figure) -> Value {
         "ours": figure.ours,
         "met": figure.is_met(),
         "missed_by": figure.miss(),
+        "why_not": source.why_not,
     });
     match figure.asked {
         Asked::Near {
@@ -101,7 +102,13 @@ fn text(compared: &[(Source, Vec<Figure>)]) -> String {
                 figure.verdict(),
             ]);
         }
-        let head = format!("{}\n{}\n\n{}\n", source.name, source.origin, table.text());
+        let why_not = if source.why_not.is_empty() {
+            String::new()
+        } else {
+            format!("Not met: {}\n", source.why_not)
+        };
+        let (name, origin, table) = (source.name, source.origin, table.text());
+        let head = format!("{name}\n{origin}\n{why_not}\n{table}\n");
         text.push_str(&head);
     }
     let met = all().filter(|figure| figure.is_met()).count();

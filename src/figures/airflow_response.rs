@@ -12,6 +12,7 @@ pub(super) const SOURCE: Source = Source {
     name: "airflow_response",
     origin: "Share of the indoor air against capacity and power per capacity, wet coil: \
         NREL/TP-5500-56354.",
+    why_not: "",
     rows: figures,
 };
 

@@ -10,6 +10,7 @@ pub(super) const SOURCE: Source = Source {
     name: "charging_chart",
     origin: "Widely published field charging chart for fixed orifices; Title 24, table RA3.2-2 \
         rounds to the same. The figure is that of the worst cell of a row.",
+    why_not: "",
     rows: figures,
 };
 

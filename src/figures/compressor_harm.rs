@@ -13,6 +13,7 @@ pub(super) const SOURCE: Source = Source {
     origin: "Oil comes back with the gas: not with a starved or pumped-down circuit. Liquid comes \
         back to an overfed coil without air, and slugs; neither happens to a sound unit that runs \
         (common practice, no source).",
+    why_not: "",
     rows: figures,
 };
 

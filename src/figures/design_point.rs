@@ -9,6 +9,7 @@ pub(super) const SOURCE: Source = Source {
     name: "design_point",
     origin: "A 3-ton split unit at AHRI 210/240 test A, 95 °F outdoors and 80/67 °F indoors: \
         usual figures, common practice, no source.",
+    why_not: "",
     rows: figures,
 };
 

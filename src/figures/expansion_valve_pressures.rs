@@ -9,6 +9,7 @@ pub(super) const SOURCE: Source = Source {
     name: "expansion_valve_pressures",
     origin: "R-410A, 3 tons, expansion valve: usual gauge pressures by outdoor temperature, \
         published service data.",
+    why_not: "",
     rows: figures,
 };
 

@@ -12,6 +12,7 @@ pub(super) const SOURCE: Source = Source {
     name: "fault_signs",
     origin: "Direction of change against the sound unit, fixed orifice, cooling: Rossi & Braun \
         1997, HVAC&R Research 3(1), rule table; 0.2 °F at least, at a size that shows.",
+    why_not: "",
     rows: figures,
 };
 

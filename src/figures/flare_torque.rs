@@ -9,6 +9,7 @@ pub(super) const SOURCE: Source = Source {
     name: "flare_torque",
     origin: "Band common to the published tables EN 378-2 / ISO 5149-2 and JIS B 8607 (the \
         columns of the standards from memory).",
+    why_not: "",
     rows: figures,
 };
 

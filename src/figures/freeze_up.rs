@@ -14,6 +14,7 @@ pub(super) const SOURCE: Source = Source {
         towards a vacuum, comes back when the throat thaws, and falls again; a rest clears it. \
         Never above freezing, and never where the liquid dissolves all the water (ASHRAE Handbook \
         - Refrigeration, control of moisture); the rest is common practice, no source.",
+    why_not: "",
     rows: figures,
 };
 

@@ -12,6 +12,7 @@ pub(super) const SOURCE: Source = Source {
     origin: "An indoor coil that boils below 0 °C grows ice, which takes its air and its \
         capacity; the fan alone thaws it. With all its air and charge it stays free (common \
         practice, no source). Frost is ice from the air's own moisture: none below its dew point.",
+    why_not: "",
     rows: figures,
 };
 

@@ -12,6 +12,7 @@ pub(super) const SOURCE: Source = Source {
         leaves it 16 to 22 °F colder; drier air leaves it colder still (common practice, no \
         source). At 80/57 °F the coil stays dry: AHRI 210/240, tests C and D, ask for a wet bulb \
         of 57 °F or less to that end.",
+    why_not: "",
     rows: figures,
 };
 

@@ -11,6 +11,7 @@ pub(super) const SOURCE: Source = Source {
     name: "leak_units",
     origin: "A leak of 1 std cm³/s (0 °C, 101325 Pa) in grams a year, and 5 grams a year in \
         Pa m³/s at 20 °C, from the molar mass.",
+    why_not: "",
     rows: figures,
 };
 

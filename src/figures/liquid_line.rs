@@ -10,6 +10,7 @@ pub(super) const SOURCE: Source = Source {
     name: "liquid_line",
     origin: "R-22 liquid pressure that gives a subcooling at a liquid temperature: published \
         charging chart, in whole psi.",
+    why_not: "",
     rows: figures,
 };
 

@@ -45,6 +45,8 @@ pub struct Source {
     pub name: &'static str,
     /// Where the values come from.
     pub origin: &'static str,
+    /// Why a figure of it is not met; empty when all are.
+    pub why_not: &'static str,
     rows: fn() -> Vec<Figure>,
 }
 

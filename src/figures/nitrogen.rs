@@ -13,6 +13,7 @@ pub(super) const SOURCE: Source = Source {
     name: "nitrogen",
     origin: "p2 = p1 T2/T1 (absolute) for the ideal gas; the real gas by CoolProp 8, which the \
         network leaves out: half a psi.",
+    why_not: "",
     rows: figures,
 };
 

@@ -9,6 +9,7 @@ pub(super) const SOURCE: Source = Source {
     name: "outdoor_response",
     origin: "Residential split units, indoors 80/67 °F, relative to 95 °F outdoors: Cutler et \
         al., NREL/TP-5500-56354.",
+    why_not: "A fixed orifice starves its coil on a mild day.",
     rows: figures,
 };
 

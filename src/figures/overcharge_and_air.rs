@@ -10,6 +10,7 @@ pub(super) const SOURCE: Source = Source {
     name: "overcharge_and_air",
     origin: "Head pressure and power rise with an overcharge and with air inside (published fits \
         agree on the direction only; common practice, no source).",
+    why_not: "",
     rows: figures,
 };
 

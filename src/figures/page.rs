@@ -27,13 +27,16 @@ pub fn page(sources: &[(Source, Vec<Figure>)]) -> String {
     ));
     for (source, figures) in sources {
         line(format_args!("\n## {}\n\n{}\n", source.name, source.origin));
+        if !source.why_not.is_empty() {
+            line(format_args!("Not met: {}\n", source.why_not));
+        }
         line(format_args!("| figure | unit | asked | ours | |"));
         line(format_args!("| --- | --- | ---: | ---: | --- |"));
         for figure in figures {
             let verdict = if figure.is_met() {
-                "met"
+                figure.verdict()
             } else {
-                "**not met**"
+                format!("**{}**", figure.verdict())
             };
             let (asked, ours) = (figure.asked_text(), figure.ours_text());
             line(format_args!(

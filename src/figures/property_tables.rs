@@ -10,6 +10,8 @@ pub(super) const SOURCE: Source = Source {
     origin: "CoolProp 8, equation of state of each refrigerant as its file of check values names \
         it; from -40 °C to 5 K under the critical point, 30 K of subcooling and 80 K of \
         superheat. The figure is that of the worst state.",
+    why_not: "The vapour's virial has two terms beyond the ideal gas; near the critical point they \
+        do not suffice.",
     rows: figures,
 };
 

@@ -10,6 +10,7 @@ pub(super) const SOURCE: Source = Source {
     name: "pump_down",
     origin: "Liquid valve shut with the unit running: common practice, no source. The oil gives \
         back what it holds, less each time.",
+    why_not: "",
     rows: figures,
 };
 

@@ -13,6 +13,7 @@ pub(super) const SOURCE: Source = Source {
     name: "standing",
     origin: "Thermodynamics: saturation pressure at the temperature of the air while liquid is \
         left, less when none is; air adds n R T / V where it is (Dalton).",
+    why_not: "",
     rows: figures,
 };
 

@@ -12,6 +12,8 @@ pub(super) const SOURCE: Source = Source {
         the worst second of ten minutes from a start at rest and of a pump-down. Asked of a \
         transient: what a service gauge cannot show, 1 % of 120 and of 500 psi (class 1.0 of EN \
         837-1, from memory); of temperatures a degree, chosen.",
+    why_not: "In the worst second of a start a step of 0.1 s lags behind. Steady states and a \
+        pump-down do not hang on the step.",
     rows: figures,
 };
 

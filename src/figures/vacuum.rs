@@ -14,6 +14,7 @@ pub(super) const SOURCE: Source = Source {
     name: "vacuum",
     origin: "Conductance of tubes by the vacuum technology handbooks, viscous and molecular, for \
         air at 20 °C; 10 L of dry air from one atmosphere to 500 micron; pump 2.36 L/s (5 cfm).",
+    why_not: "",
     rows: figures,
 };
 

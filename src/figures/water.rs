@@ -9,6 +9,7 @@ use crate::units::{Pressure, Temperature};
 pub(super) const SOURCE: Source = Source {
     name: "water",
     origin: "Vapour pressure: of liquid water by IAPWS-IF97, of ice by IAPWS 2011.",
+    why_not: "",
     rows: figures,
 };
 

@@ -10,6 +10,7 @@ pub(super) const SOURCE: Source = Source {
     name: "water_solubility",
     origin: "ASHRAE Handbook - Refrigeration, control of moisture, table of solubility. The \
         program interpolates this table, so this holds it to its copy.",
+    why_not: "",
     rows: figures,
 };
 

@@ -24,6 +24,7 @@ pub fn holds(name: &str, not_met: &[(&str, f64)]) {
     let source = Source::named(name).unwrap_or_else(|| panic!("no source {name}"));
     let figures = figures(&source);
     assert!(!figures.is_empty(), "{name} has no figure");
+    assert_eq!(source.why_not.is_empty(), not_met.is_empty(), "{name}: why");
     for (what, _) in not_met {
         let is_there = figures.iter().any(|figure| figure.what == *what);
         assert!(is_there, "no figure `{what}` of {name}");
