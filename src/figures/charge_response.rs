@@ -12,8 +12,8 @@ pub(super) const SOURCE: Source = Source {
     origin: "R-410A with an expansion valve, 95 °F outdoors: power by NIST Technical Note 1848; \
         capacity by the middle of that fit and two of NREL/Purdue, its tolerance their spread. \
         Other weather and rooms are held to the same, chosen.",
-    why_not: "The fits are of a room of 80/67 °F. With less load the valve's reserve lasts longer, with \
-        more of it less long.",
+    why_not: "The fits are of a room of 80/67 °F. With less load the valve's reserve lasts \
+        longer, with more of it less long.",
     rows: figures,
 };
 
