@@ -288,6 +288,12 @@ fn every_control_of_every_room_has_its_name_and_the_tab_key_reaches_it() {
     let found = controls(&window);
     check_names(&found, "the end");
     check_reach(&mut window, found, "the end");
+    // The marks are more than the window holds; by the Tab key one reads on to the last.
+    let report = window.state().report().expect("the job is over");
+    let last = report.marks.last().expect("it was marked");
+    let last = last.criterion.clone();
+    tab_to(&mut window, "Back to the list");
+    tab_to(&mut window, &last);
 }
 
 /// The blanks by Shift and Tab, from the second up and round.

@@ -8,7 +8,9 @@ use crate::attempt::Mode;
 use crate::job::TICKS_PER_SECOND;
 use crate::marking::Mark;
 use crate::text::{Language, Message};
-use eframe::egui::{CentralPanel, Frame, RichText, ScrollArea, Ui};
+use eframe::egui::{
+    Align, CentralPanel, Frame, Label, RichText, ScrollArea, Sense, StrokeKind, Ui, WidgetText,
+};
 
 /// Shows the room; gives whether to go back to the list.
 pub fn end_ui(ui: &mut Ui, ended: &Ended, language: Language) -> bool {
@@ -122,7 +124,10 @@ fn mark_ui(ui: &mut Ui, mark: &Mark, language: Language) {
     };
     ui.horizontal_wrapped(|ui| {
         ui.monospace(format!("{points:>9}"));
-        ui.label(RichText::new(criterion.in_language(language)).color(colour));
+        line_ui(
+            ui,
+            RichText::new(criterion.in_language(language)).color(colour),
+        );
     });
     ui.indent("evidence", |ui| {
         if let Some(question) = &mark.question {
@@ -138,6 +143,21 @@ fn mark_ui(ui: &mut Ui, mark: &Mark, language: Language) {
     ui.add_space(4.0);
 }
 
+/// A line of a list in which nothing is to be pressed: the Tab key leads from line to line, and the
+/// list follows.
+fn line_ui(ui: &mut Ui, text: impl Into<WidgetText>) {
+    let line = ui.add(Label::new(text).sense(Sense::focusable_noninteractive()));
+    if line.gained_focus() {
+        line.scroll_to_me(Some(Align::Center));
+    }
+    if line.has_focus() {
+        let stroke = ui.visuals().selection.stroke;
+        let around = line.rect.expand(2.0);
+        ui.painter()
+            .rect_stroke(around, 2.0, stroke, StrokeKind::Outside);
+    }
+}
+
 fn findings_ui(ui: &mut Ui, ended: &Ended, language: Language) {
     let findings = &ended.report.findings;
     if findings.is_empty() {
@@ -147,7 +167,7 @@ fn findings_ui(ui: &mut Ui, ended: &Ended, language: Language) {
     ui.heading(language.say("room-noted"));
     for finding in findings {
         let text = finding.text.in_language(language);
-        ui.label(format!("{}  {text}", at(finding.tick)));
+        line_ui(ui, format!("{}  {text}", at(finding.tick)));
     }
 }
 

@@ -81,7 +81,8 @@ pub fn job(window: &Window) -> &Job {
 pub fn focused(window: &Window) -> Option<String> {
     let mut nodes = window.root().children_recursive();
     let node = nodes.find(egui_kittest::Node::is_focused)?;
-    node.accesskit_node().label()
+    let node = node.accesskit_node();
+    node.label().or_else(|| node.value())
 }
 
 /// Presses Tab until what has the focus begins so.
