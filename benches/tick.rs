@@ -4,7 +4,7 @@
 
 use coldbench::attempt::{Opening, Recorder, replay};
 use coldbench::fluid::refrigerant::Refrigerant;
-use coldbench::job::{Door, Job, Overrides, TICKS_PER_SECOND, settle};
+use coldbench::job::{Driver, Job, Overrides, TICKS_PER_SECOND, settle};
 use coldbench::plant::{Air, Conditions, Plant, Unit};
 use coldbench::scenario::Scenario;
 use coldbench::units::Fraction;
@@ -61,7 +61,7 @@ fn minute_of_the_bare_unit(bencher: Bencher) {
 }
 
 /// A job of the default scenario: hooked up, running, everything on the cart in use.
-fn at_work(door: &mut dyn Door, minutes: u64) {
+fn at_work(door: &mut dyn Driver, minutes: u64) {
     let actions = [
         Action::Protect(true),
         Action::PortCap {

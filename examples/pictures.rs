@@ -6,7 +6,7 @@ mod raster;
 
 use coldbench::gui::{App, Attempts, Colours, Part, Settings, TextSize};
 use coldbench::job::procedure::{Performance, Procedure};
-use coldbench::job::{Door, Job, Refusal};
+use coldbench::job::{Driver, Job, Refusal};
 use coldbench::plant::{Joint, Line};
 use coldbench::scenario::{Scenario, shipped_names};
 use coldbench::text::{Language, Message};
@@ -251,7 +251,7 @@ struct Hands {
     stop: fn(&Action) -> bool,
 }
 
-impl Door for Hands {
+impl Driver for Hands {
     fn apply(&mut self, action: Action) -> Result<(), Refusal> {
         if (self.stop)(&action) {
             return Err(Refusal::because(Message::verbatim(

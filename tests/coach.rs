@@ -6,8 +6,8 @@ use coldbench::coach::{
     Depth, Happening, Price, Slip, Teller, Want, happenings, lost, outlook, price, slips,
 };
 use coldbench::job::procedure::{Performance, Procedure};
-use coldbench::job::{Door, Job, Refusal, TICKS_PER_SECOND};
-use coldbench::marking::{Course, CourseRecorder, phrases};
+use coldbench::job::{Driver, Job, Refusal, TICKS_PER_SECOND};
+use coldbench::marking::{Course, CourseRecorder, evidence};
 use coldbench::plant::{Joint, Line, ThermostatCall};
 use coldbench::scenario::{Costs, Criterion, Rule, Scenario, shipped_names};
 use coldbench::text::{Language, Message};
@@ -54,7 +54,7 @@ impl Coached {
         let teller = Teller {
             course,
             target: self.scenario.unit.nameplate.target,
-            level: &phrases::level,
+            level: &evidence::level,
         };
         let told = [Depth::Aim, Depth::Way, Depth::Goal].map(|depth| {
             let told = teller.tell(&want, depth);
@@ -96,7 +96,7 @@ impl Coached {
     }
 }
 
-impl Door for Coached {
+impl Driver for Coached {
     fn apply(&mut self, action: Action) -> Result<(), Refusal> {
         let answer = self.job.apply(action);
         self.course.action(&self.job, &action, answer.is_err());

@@ -9,9 +9,9 @@
 mod forge;
 
 use coldbench::attempt::{
-    CatchUp, Closed, End, Entry, Head, Journal, Mode, Opening, Recorder, ReplayError, replay,
+    CatchUp, Closed, End, Head, Journal, JournalEntry, Mode, Opening, Recorder, ReplayError, replay,
 };
-use coldbench::job::{Door, Job, TICKS_PER_SECOND};
+use coldbench::job::{Driver, Job, TICKS_PER_SECOND};
 use coldbench::scenario::Scenario;
 use coldbench::words::{Action, Hose, Level, SheetField, ThermostatCall};
 use forge::linked;
@@ -44,19 +44,19 @@ fn lookup(head: &Head) -> Result<Scenario, String> {
     is_meant.then_some(found).ok_or("not here".to_owned())
 }
 
-fn run(door: &mut impl Door, seconds: u64) {
+fn run(door: &mut impl Driver, seconds: u64) {
     for _ in 0..seconds * TICKS_PER_SECOND {
         door.tick();
     }
 }
 
 /// A few minutes of work, with refusals, a number that is no round one, and a hand-back.
-fn work(door: &mut impl Door) {
+fn work(door: &mut impl Driver) {
     start(door);
     finish(door);
 }
 
-fn start(door: &mut impl Door) {
+fn start(door: &mut impl Driver) {
     let _ = door.apply(Action::Protect(true));
     let _ = door.apply(Action::Thermostat(ThermostatCall::Cool));
     run(door, 61);
@@ -64,7 +64,7 @@ fn start(door: &mut impl Door) {
     run(door, 7);
 }
 
-fn finish(door: &mut impl Door) {
+fn finish(door: &mut impl Driver) {
     let value = Level::Fahrenheit(0.1 + 0.2);
     let field = SheetField::OutdoorAir;
     let _ = door.apply(Action::Write { field, value });
@@ -123,7 +123,10 @@ fn an_attempt_is_never_overwritten() {
 fn every_minute_is_marked() {
     let closed = record("marked");
     let journal = Journal::read(&closed.path).unwrap().unwrap();
-    let marks = journal.lines.iter().filter(|l| l.entry == Entry::Mark);
+    let marks = journal
+        .lines
+        .iter()
+        .filter(|l| l.entry == JournalEntry::Mark);
     assert_eq!(marks.map(|l| l.tick).collect::<Vec<_>>(), [600, 1200, 1800]);
 }
 
@@ -135,7 +138,10 @@ fn an_action_is_in_the_file_before_it_takes_effect() {
     // Read while the recorder still has the file open, as after a crash.
     let journal = Journal::read(&path).unwrap().unwrap();
     assert_eq!(journal.end, End::Cut);
-    assert_eq!(journal.lines[0].entry, Entry::Do(Action::Protect(true)));
+    assert_eq!(
+        journal.lines[0].entry,
+        JournalEntry::Do(Action::Protect(true))
+    );
 }
 
 /// Every byte of every line, changed in three ways.
@@ -461,7 +467,7 @@ fn each_moment_of_an_attempt_can_be_gone_back_to() {
     let closed = recorder.close().unwrap();
     let journal = Journal::read(&closed.path).unwrap().unwrap();
     let actions = journal.lines.iter().enumerate();
-    let actions = actions.filter(|(_, line)| matches!(line.entry, Entry::Do(_)));
+    let actions = actions.filter(|(_, line)| matches!(line.entry, JournalEntry::Do(_)));
     for (action, (index, line)) in actions.enumerate() {
         let mut again = CatchUp::with_moment(&closed.path, &lookup, action).unwrap();
         assert_eq!(again.progress(), (0, line.tick));

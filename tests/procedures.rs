@@ -1,7 +1,7 @@
 //! How a procedure is carried out: through the door, with a limit on every wait.
 
 use coldbench::job::procedure::{CourseLine, Performance, Procedure, Stopped};
-use coldbench::job::{Door, Job, Refusal};
+use coldbench::job::{Driver, Job, Refusal};
 use coldbench::scenario::Scenario;
 use coldbench::text::Message;
 use coldbench::words::Action;
@@ -24,7 +24,7 @@ impl Watched {
     }
 }
 
-impl Door for Watched {
+impl Driver for Watched {
     fn apply(&mut self, action: Action) -> Result<(), Refusal> {
         if (self.refuses)(&action) {
             return Err(Refusal::because(Message::verbatim("The hose is in use.")));

@@ -4,10 +4,11 @@
 use super::place::{self, DIRECTORY};
 use super::replay::{Replaying, scenario_of};
 use super::{
-    Branch, End, Entry, Journal, Lookup, Observer, Opening, RecordError, Recorder, ReplayError,
+    Branch, End, Journal, JournalEntry, Lookup, Observer, Opening, RecordError, Recorder,
+    ReplayError,
 };
 use super::{Head, Mode};
-use crate::job::{Door as _, Job};
+use crate::job::{Driver as _, Job};
 use crate::scenario::Scenario;
 use std::fs::OpenOptions;
 use std::path::Path;
@@ -75,7 +76,7 @@ impl CatchUp {
         let mut lines = journal.lines.iter().enumerate();
         let stop = lines
             .by_ref()
-            .filter(|(_, line)| matches!(line.entry, Entry::Do(_)))
+            .filter(|(_, line)| matches!(line.entry, JournalEntry::Do(_)))
             .nth(action)
             .map(|(index, _)| index)
             .ok_or(ReplayError::NoSuchAction(action))?;
@@ -114,12 +115,12 @@ impl CatchUp {
 
     /// The tick that it has come to, and the one that it goes to.
     pub fn progress(&self) -> (u64, u64) {
-        (self.replaying.door.job().now(), self.replaying.end())
+        (self.replaying.driver.job().now(), self.replaying.end())
     }
 
     /// The recorder, to go on with from here.
     pub fn finish(self) -> Result<Recorder, ReplayError> {
-        let mut recorder = self.replaying.door;
+        let mut recorder = self.replaying.driver;
         if let Way::Same(whole) = self.way {
             let went_on = recorder.go_on(whole);
             went_on.map_err(|cause| ReplayError::Unreadable {
@@ -134,7 +135,7 @@ impl CatchUp {
     pub fn give_up(self) -> Result<(), RecordError> {
         match self.way {
             Way::Same(_) => Ok(()),
-            Way::New => self.replaying.door.leave().map(|_| ()),
+            Way::New => self.replaying.driver.leave().map(|_| ()),
         }
     }
 }

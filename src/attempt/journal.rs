@@ -1,7 +1,7 @@
 //! Reading a journal and proving its chain, before anything in it is believed.
 
 use super::chain::Chain;
-use super::{Entry, Head, Line, TICKS_BETWEEN_MARKS};
+use super::{Head, JournalEntry, JournalLine, TICKS_BETWEEN_MARKS};
 use std::fs::File;
 use std::io::{self, Read};
 use std::path::Path;
@@ -39,7 +39,7 @@ pub struct Journal {
     /// Its head.
     pub head: Head,
     /// Its lines after the head.
-    pub lines: Vec<Line>,
+    pub lines: Vec<JournalLine>,
     /// How it ends.
     pub end: End,
     /// The bytes of its whole lines.
@@ -71,7 +71,7 @@ impl Journal {
         let head = Head::parse(&texts).map_err(|(line, why)| NotGenuine { line, why })?;
         let mut lines = Vec::with_capacity(texts.len().saturating_sub(head.length()));
         for (i, text) in texts.iter().enumerate().skip(head.length()) {
-            let line = Line::parse(text)
+            let line = JournalLine::parse(text)
                 .and_then(|line| fits(&lines, &line).map(|()| line))
                 .map_err(|why| NotGenuine { line: i + 1, why })?;
             lines.push(line);
@@ -79,8 +79,8 @@ impl Journal {
         let end = match torn {
             Some(_) => End::Torn(texts.len() + 1),
             None => match lines.last().map(|line| &line.entry) {
-                Some(Entry::Closed) => End::Closed,
-                Some(Entry::Left) => End::Left,
+                Some(JournalEntry::Closed) => End::Closed,
+                Some(JournalEntry::Left) => End::Left,
                 _ => End::Cut,
             },
         };
@@ -144,7 +144,7 @@ fn prove(bytes: &[u8]) -> Result<Proved<'_>, NotGenuine> {
 }
 
 /// Whether a line can stand after the lines before it.
-fn fits(before: &[Line], line: &Line) -> Result<(), String> {
+fn fits(before: &[JournalLine], line: &JournalLine) -> Result<(), String> {
     let last = before.last();
     let (tick, entry) = last.map_or((0, None), |last| (last.tick, Some(&last.entry)));
     if line.tick < tick {
@@ -152,7 +152,7 @@ fn fits(before: &[Line], line: &Line) -> Result<(), String> {
     }
     // Each minute has its mark, and a mark stands nowhere else.
     let (minute, minute_before) = (line.tick / TICKS_BETWEEN_MARKS, tick / TICKS_BETWEEN_MARKS);
-    let fits_the_marks = if line.entry == Entry::Mark {
+    let fits_the_marks = if line.entry == JournalEntry::Mark {
         line.tick == (minute_before + 1) * TICKS_BETWEEN_MARKS
     } else {
         minute == minute_before
@@ -160,11 +160,11 @@ fn fits(before: &[Line], line: &Line) -> Result<(), String> {
     if !fits_the_marks {
         return Err(format!("the marks do not fit tick {}", line.tick));
     }
-    if entry.is_some_and(Entry::is_last) {
+    if entry.is_some_and(JournalEntry::is_last) {
         return Err("something stands behind the closing line".to_owned());
     }
-    let follows_action = matches!(entry, Some(Entry::Do(_))) && line.tick == tick;
-    if matches!(line.entry, Entry::Refused(_)) && !follows_action {
+    let follows_action = matches!(entry, Some(JournalEntry::Do(_))) && line.tick == tick;
+    if matches!(line.entry, JournalEntry::Refused(_)) && !follows_action {
         return Err("a refusal without its action".to_owned());
     }
     Ok(())

@@ -6,7 +6,7 @@ use std::fmt;
 
 /// What a line of the journal says.
 #[derive(Debug, Clone, PartialEq)]
-pub enum Entry {
+pub enum JournalEntry {
     /// An action, written before it takes effect.
     Do(Action),
     /// The action on the line before was refused, and why.
@@ -25,22 +25,22 @@ pub enum Entry {
 
 /// A line of the journal after its head, without its chain.
 #[derive(Debug, Clone, PartialEq)]
-pub struct Line {
+pub struct JournalLine {
     /// The tick at which it was written.
     pub tick: u64,
     /// The digest of the job at that moment; of an action: before it took effect.
     pub digest: u64,
     /// What it says.
-    pub entry: Entry,
+    pub entry: JournalEntry,
 }
 
-impl fmt::Display for Line {
+impl fmt::Display for JournalLine {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         write!(f, "{:>8}  {:016x}  {}", self.tick, self.digest, self.entry)
     }
 }
 
-impl fmt::Display for Entry {
+impl fmt::Display for JournalEntry {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         match self {
             Self::Do(action) => write!(f, "do {}", in_ron(action)),
@@ -59,7 +59,7 @@ pub(super) fn in_ron<T: Serialize + ?Sized>(value: &T) -> String {
     ron::to_string(value).expect("plain data can always be written in RON")
 }
 
-impl Line {
+impl JournalLine {
     /// From its text; else what is wrong with it.
     pub(super) fn parse(text: &str) -> Result<Self, String> {
         let mut fields = text.trim_start().splitn(3, "  ");
@@ -76,12 +76,12 @@ impl Line {
                 .map_err(|e| format!("`{tick}` is no tick: {e}"))?,
             digest: u64::from_str_radix(digest, 16)
                 .map_err(|e| format!("`{digest}` is no digest: {e}"))?,
-            entry: Entry::parse(field()?)?,
+            entry: JournalEntry::parse(field()?)?,
         })
     }
 }
 
-impl Entry {
+impl JournalEntry {
     /// Whether nothing follows it.
     pub const fn is_last(&self) -> bool {
         matches!(self, Self::Closed | Self::Left)
@@ -159,8 +159,8 @@ mod tests {
             Action::HandBack,
         ];
         for action in actions {
-            let entry = Entry::Do(action);
-            assert_eq!(Entry::parse(&entry.to_string()), Ok(entry));
+            let entry = JournalEntry::Do(action);
+            assert_eq!(JournalEntry::parse(&entry.to_string()), Ok(entry));
         }
     }
 
@@ -170,20 +170,20 @@ mod tests {
             field: SheetField::Vacuum,
             value: Level::Plain(f64::NAN),
         };
-        let text = Entry::Do(action).to_string();
-        let again = Entry::parse(&text).unwrap();
+        let text = JournalEntry::Do(action).to_string();
+        let again = JournalEntry::parse(&text).unwrap();
         assert_eq!(again.to_string(), text);
     }
 
     #[test]
     fn a_line_comes_back_from_its_text() {
-        let line = Line {
+        let line = JournalLine {
             tick: 731,
             digest: 0xfe,
-            entry: Entry::Refused("two  blanks, a \"quote\",\na new line".to_owned()),
+            entry: JournalEntry::Refused("two  blanks, a \"quote\",\na new line".to_owned()),
         };
         assert!(!line.to_string().contains('\n'));
-        assert_eq!(Line::parse(&line.to_string()), Ok(line));
+        assert_eq!(JournalLine::parse(&line.to_string()), Ok(line));
         for wrong in [
             "",
             "7",
@@ -193,7 +193,7 @@ mod tests {
             "7  0  mark 2",
             "7  0  do Sing",
         ] {
-            assert!(Line::parse(wrong).is_err(), "{wrong}");
+            assert!(JournalLine::parse(wrong).is_err(), "{wrong}");
         }
     }
 }

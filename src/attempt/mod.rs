@@ -40,7 +40,7 @@ mod unfinished;
 pub use catch_up::CatchUp;
 pub use head::{Branch, Head, Opening};
 pub use journal::{End, Journal, NotGenuine};
-pub use line::{Entry, Line};
+pub use line::{JournalEntry, JournalLine};
 pub use mode::Mode;
 pub use observer::{Both, Observer};
 pub use place::{DIRECTORY, ENDING};

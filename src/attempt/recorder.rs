@@ -1,10 +1,10 @@
-//! The recorder: it stands in the door of a job and writes down what passes.
+//! The recorder: it stands in the driver of a job and writes down what passes.
 
 use super::chain::Chain;
 use super::place::{self, DIRECTORY};
 use super::replay::{Lookup, ReplayError};
-use super::{CatchUp, Entry, Head, Journal, Line, Opening, TICKS_BETWEEN_MARKS};
-use crate::job::{Door, Job, Refusal};
+use super::{CatchUp, Head, Journal, JournalEntry, JournalLine, Opening, TICKS_BETWEEN_MARKS};
+use crate::job::{Driver, Job, Refusal};
 use crate::scenario::Scenario;
 use crate::text::Message;
 use crate::words::Action;
@@ -130,7 +130,7 @@ impl Recorder {
         self.file.set_len(whole)?;
         self.file.seek(SeekFrom::End(0))?;
         self.is_behind = false;
-        self.write(Entry::Resumed)
+        self.write(JournalEntry::Resumed)
     }
 
     /// Takes up an attempt that was cut: replays it, drops a torn line and goes on in the same
@@ -143,7 +143,7 @@ impl Recorder {
 
     /// Ends the recording with its closing line, with the time that passed since the last action.
     pub fn close(self) -> Result<Closed, RecordError> {
-        self.end(Entry::Closed)
+        self.end(JournalEntry::Closed)
     }
 
     /// Puts the job aside, to be gone on with: the journal keeps the time that passed since its
@@ -151,7 +151,7 @@ impl Recorder {
     pub fn put_aside(mut self) -> Result<(), RecordError> {
         let written = match self.trouble.take() {
             Some(trouble) => Err(io::Error::other(trouble)),
-            None => self.write(Entry::Aside),
+            None => self.write(JournalEntry::Aside),
         };
         written.map_err(|cause| RecordError {
             path: self.path,
@@ -161,10 +161,10 @@ impl Recorder {
 
     /// Ends the recording of a job that is left as it stands, not handed back.
     pub fn leave(self) -> Result<Closed, RecordError> {
-        self.end(Entry::Left)
+        self.end(JournalEntry::Left)
     }
 
-    fn end(mut self, last: Entry) -> Result<Closed, RecordError> {
+    fn end(mut self, last: JournalEntry) -> Result<Closed, RecordError> {
         let written = match self.trouble.take() {
             Some(trouble) => Err(io::Error::other(trouble)),
             None => self.write(last),
@@ -198,8 +198,8 @@ impl Recorder {
         self.trouble.as_deref()
     }
 
-    fn write(&mut self, entry: Entry) -> io::Result<()> {
-        let line = Line {
+    fn write(&mut self, entry: JournalEntry) -> io::Result<()> {
+        let line = JournalLine {
             tick: self.job.now(),
             digest: self.job.digest(),
             entry,
@@ -210,7 +210,7 @@ impl Recorder {
 
     /// Writes, and gives whether that went well; after the first failure nothing is written, for
     /// it would stand behind a torn line.
-    fn note(&mut self, entry: Entry) -> Result<(), Refusal> {
+    fn note(&mut self, entry: JournalEntry) -> Result<(), Refusal> {
         if self.is_behind {
             return Ok(());
         }
@@ -227,17 +227,17 @@ impl Recorder {
     }
 }
 
-impl Door for Recorder {
+impl Driver for Recorder {
     fn apply(&mut self, action: Action) -> Result<(), Refusal> {
-        let entry = Entry::Do(action);
+        let entry = JournalEntry::Do(action);
         // What is applied is what the file says, so that a replay cannot differ by a rounding.
-        let Ok(Entry::Do(action)) = Entry::parse(&entry.to_string()) else {
+        let Ok(JournalEntry::Do(action)) = JournalEntry::parse(&entry.to_string()) else {
             return Err(Refusal::because(Message::new("refusal-unwritable")));
         };
         self.note(entry)?;
         let done = self.job.apply(action);
         if let Err(refusal) = &done {
-            self.note(Entry::Refused(refusal.why.to_string()))?;
+            self.note(JournalEntry::Refused(refusal.why.to_string()))?;
         }
         done
     }
@@ -246,7 +246,7 @@ impl Door for Recorder {
         self.job.tick();
         if self.job.now().is_multiple_of(TICKS_BETWEEN_MARKS) {
             // A failure stays in `trouble` and stops the next action.
-            self.note(Entry::Mark).unwrap_or_default();
+            self.note(JournalEntry::Mark).unwrap_or_default();
         }
     }
 

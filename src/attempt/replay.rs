@@ -1,8 +1,8 @@
 //! Replay: runs an attempt again at full speed and proves that the physics agree.
 
 use super::journal::{End, Journal, NotGenuine};
-use super::{Entry, Head, Line, Observer, RecordError};
-use crate::job::{Door, Job, TICKS_PER_SECOND};
+use super::{Head, JournalEntry, JournalLine, Observer, RecordError};
+use crate::job::{Driver, Job, TICKS_PER_SECOND};
 use crate::scenario::Scenario;
 use std::io;
 use std::path::{Path, PathBuf};
@@ -153,12 +153,12 @@ pub fn replay(
     replaying.advance(u64::MAX, observer)?;
     let lines = replaying.journal.lines.iter();
     Ok(Replayed {
-        taken_up: lines.filter(|l| l.entry == Entry::Resumed).count(),
+        taken_up: lines.filter(|l| l.entry == JournalEntry::Resumed).count(),
         fingerprint: replaying.journal.fingerprint().to_owned(),
         head: replaying.journal.head,
         end: replaying.journal.end,
         scenario,
-        job: replaying.door,
+        job: replaying.driver,
         done: replaying.done,
         refused: replaying.refused,
     })
@@ -200,13 +200,13 @@ pub(super) fn scenario_of(head: &Head, lookup: Lookup<'_>) -> Result<Scenario, R
     Ok(scenario)
 }
 
-/// A replay under way: what a journal says, done again through a door.
+/// A replay under way: what a journal says, done again through a driver.
 #[derive(Debug)]
 pub(super) struct Replaying<D> {
     /// What is replayed.
     pub(super) journal: Journal,
     /// Where it is done again.
-    pub(super) door: D,
+    pub(super) driver: D,
     /// The line that comes next, and the one before which it stops, counted from 0 after the head.
     next: usize,
     stop: usize,
@@ -216,13 +216,13 @@ pub(super) struct Replaying<D> {
     owed: Option<String>,
 }
 
-impl<D: Door> Replaying<D> {
-    /// The whole of a journal, through the door of a job at its start.
-    pub(super) const fn through(door: D, journal: Journal) -> Self {
+impl<D: Driver> Replaying<D> {
+    /// The whole of a journal, through the driver of a job at its start.
+    pub(super) const fn through(driver: D, journal: Journal) -> Self {
         let stop = journal.lines.len();
         Self {
             journal,
-            door,
+            driver,
             next: 0,
             stop,
             done: 0,
@@ -256,14 +256,14 @@ impl<D: Door> Replaying<D> {
                 return Ok(true);
             };
             let line = line.clone();
-            while self.door.job().now() < line.tick {
+            while self.driver.job().now() < line.tick {
                 if left == 0 {
                     return Ok(false);
                 }
                 left -= 1;
-                self.door.tick();
-                if self.door.job().now().is_multiple_of(TICKS_PER_SECOND) {
-                    observer.second(self.door.job());
+                self.driver.tick();
+                if self.driver.job().now().is_multiple_of(TICKS_PER_SECOND) {
+                    observer.second(self.driver.job());
                 }
             }
             if self.next == self.stop {
@@ -278,8 +278,8 @@ impl<D: Door> Replaying<D> {
     }
 
     /// Does what a line says; else what does not agree with it.
-    fn line(&mut self, line: &Line, observer: &mut dyn Observer) -> Result<(), String> {
-        let digest = self.door.job().digest();
+    fn line(&mut self, line: &JournalLine, observer: &mut dyn Observer) -> Result<(), String> {
+        let digest = self.driver.job().digest();
         if digest != line.digest {
             let recorded = line.digest;
             return Err(format!(
@@ -287,13 +287,13 @@ impl<D: Door> Replaying<D> {
             ));
         }
         match (&line.entry, self.owed.take()) {
-            (Entry::Refused(recorded), Some(why)) if *recorded == why => Ok(()),
-            (Entry::Refused(_), _) => Err("the job does not refuse this so".to_owned()),
+            (JournalEntry::Refused(recorded), Some(why)) if *recorded == why => Ok(()),
+            (JournalEntry::Refused(_), _) => Err("the job does not refuse this so".to_owned()),
             // A program that was killed between the two lines leaves a refusal without its reason.
-            (Entry::Resumed, _) | (_, None) => {
-                if let Entry::Do(action) = &line.entry {
+            (JournalEntry::Resumed, _) | (_, None) => {
+                if let JournalEntry::Do(action) = &line.entry {
                     self.owed = self
-                        .door
+                        .driver
                         .apply(*action)
                         .err()
                         .map(|refusal| refusal.to_string());
@@ -301,7 +301,7 @@ impl<D: Door> Replaying<D> {
                         Some(_) => self.refused += 1,
                         None => self.done += 1,
                     }
-                    observer.action(self.door.job(), action, self.owed.is_some());
+                    observer.action(self.driver.job(), action, self.owed.is_some());
                 }
                 Ok(())
             }

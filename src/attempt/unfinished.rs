@@ -2,7 +2,7 @@
 
 use super::catch_up::fit_to_go_on;
 use super::place::{self, ENDING};
-use super::{Entry, Head, Journal, Lookup, ReplayError};
+use super::{Head, Journal, JournalEntry, Lookup, ReplayError};
 use crate::words::Action;
 use std::fs::{self, File};
 use std::io::{self, Read, Seek, SeekFrom};
@@ -83,7 +83,7 @@ fn is_handed_back(journal: &Journal) -> bool {
     // Handing back is never refused.
     lines
         .rev()
-        .any(|line| line.entry == Entry::Do(Action::HandBack))
+        .any(|line| line.entry == JournalEntry::Do(Action::HandBack))
 }
 
 /// Whether a file's last line is one that ends an attempt. It is not proved, only looked at, so
@@ -100,6 +100,9 @@ fn ends_ended(path: &Path) -> io::Result<bool> {
     let Some(last) = tail.strip_suffix('\n').and_then(|t| t.lines().last()) else {
         return Ok(false);
     };
-    let entry = last.rsplit("  ").nth(1).and_then(|e| Entry::parse(e).ok());
+    let entry = last
+        .rsplit("  ")
+        .nth(1)
+        .and_then(|e| JournalEntry::parse(e).ok());
     Ok(entry.is_some_and(|entry| entry.is_last()))
 }

@@ -5,7 +5,7 @@ use super::table::plain;
 use super::trace::Trace;
 use crate::attempt::{Both, End, ReplayError, Replayed, replay};
 use crate::job::{Job, TICKS_PER_SECOND, Truth};
-use crate::marking::phrases::clock;
+use crate::marking::evidence::clock;
 use crate::marking::{Course, CourseRecorder, Report};
 use crate::report::{Page, ReportRows};
 use crate::units::{Fraction, Mass, Pressure};

@@ -12,7 +12,7 @@ use std::path::{Path, PathBuf};
 /// Each is replayed and proved first. One attempt is printed with every criterion and its
 /// evidence, several as a table with a row each. The answer is yes when all passed.
 #[derive(Debug, clap::Args)]
-pub struct Mark {
+pub struct MarkCommand {
     /// The attempts' files.
     #[arg(required = true, value_name = "ATTEMPT")]
     attempts: Vec<PathBuf>,
@@ -30,7 +30,7 @@ pub struct Mark {
 /// An attempt with its marks, or why there are none.
 type Marked<'a> = (&'a Path, Result<Judged, ReplayError>);
 
-impl Mark {
+impl MarkCommand {
     /// Marks them.
     pub(super) fn run(&self) -> anyhow::Result<Answer> {
         let mut marked: Vec<Marked<'_>> = Vec::with_capacity(self.attempts.len());

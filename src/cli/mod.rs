@@ -50,7 +50,7 @@ pub enum Command {
     /// Prove that an attempt is genuine, and print its course.
     Replay(replay::Replay),
     /// Mark one attempt or a class of attempts.
-    Mark(mark::Mark),
+    Mark(mark::MarkCommand),
     /// Print the pressure-temperature chart of a refrigerant.
     Chart(chart::Chart),
     /// Set the model beside published values, each with its source.

@@ -3,7 +3,7 @@
 use super::table::Table;
 use crate::attempt::Observer;
 use crate::job::{Job, TICKS_PER_SECOND};
-use crate::marking::phrases::clock;
+use crate::marking::evidence::clock;
 use crate::words::{Action, Reading};
 
 /// Quiet time after which the instruments are read again, ticks.

@@ -3,7 +3,7 @@
 use crate::fluid::refrigerant::Refrigerant;
 use crate::job::charging_chart::target_superheat;
 use crate::job::{Entry, JobSheet};
-use crate::marking::phrases::{as_written, level};
+use crate::marking::evidence::{as_written, level};
 use crate::text::Message;
 use crate::units::{GaugePressure, Temperature};
 use crate::words::{Dimension, Quantity, SheetField};

@@ -4,7 +4,7 @@ use super::stage::Subject;
 use super::text::{self, Said};
 use super::{Situation, Want, signs};
 use crate::job::TICKS_PER_SECOND;
-use crate::marking::phrases::{gauge_place, span, status};
+use crate::marking::evidence::{gauge_place, span, status};
 use crate::marking::{Course, Seen, holds};
 use crate::plant::Target;
 use crate::text::Message;

@@ -2,7 +2,7 @@
 
 use crate::fluid::moist_air;
 use crate::plant::network::{End, Law, NodeId, NodeSpec, Path, Restriction};
-use crate::plant::{Air, Conditions, Place, Plant, TICK, Unit};
+use crate::plant::{Air, Conditions, Plant, Section, TICK, Unit};
 use crate::units::{ATMOSPHERE, Mass, PSI, Temperature};
 
 /// A unit at rest, with what it works in.
@@ -66,7 +66,7 @@ impl Bare {
     }
 
     /// Gauge pressure at a place, psig.
-    pub fn psig(&self, place: Place) -> f64 {
+    pub fn psig(&self, place: Section) -> f64 {
         (self.plant.pressure(place) - ATMOSPHERE) / PSI
     }
 

@@ -3,7 +3,7 @@
 use super::bare::Bare;
 use super::rated::Rated;
 use super::{Asked, Figure, Source};
-use crate::plant::Place;
+use crate::plant::Section;
 use crate::plant::network::Amounts;
 use crate::units::{GaugePressure, Mass};
 
@@ -98,7 +98,7 @@ fn watch(unit: &Rated, (charge, air): (f64, f64), water: f64) -> Seen {
     let charge = Mass::from_kilograms(charge * unit.nameplate.charge.kilograms());
     let mut bare = Bare::with_charge(unit, charge, OUTDOOR, INDOOR);
     bare.plant.take_out_desiccant();
-    let line = bare.plant.node(Place::LiquidLine);
+    let line = bare.plant.node(Section::LiquidLine);
     bare.plant.network_mut().add(line, Amounts::water(water));
     // What dissolves has the time to.
     bare.run(3600.0);
@@ -109,7 +109,7 @@ fn watch(unit: &Rated, (charge, air): (f64, f64), water: f64) -> Seen {
     let mut most: f64 = 0.0;
     for _ in 0..10 * MINUTES {
         bare.run(6.0);
-        suction.push(bare.psig(Place::SuctionLine));
+        suction.push(bare.psig(Section::SuctionLine));
         most = most.max(bare.plant.operating().throat_ice);
     }
     bare.cool(false);

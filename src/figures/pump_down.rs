@@ -3,7 +3,7 @@
 use super::bare::Bare;
 use super::rated::Rated;
 use super::{Asked, Figure, Source};
-use crate::plant::{Link, Place};
+use crate::plant::{Link, Section};
 
 /// See the file's head.
 pub(super) const SOURCE: Source = Source {
@@ -15,12 +15,12 @@ pub(super) const SOURCE: Source = Source {
 };
 
 /// Everything behind the liquid valve up to the compressor.
-const LOW_SIDE: [Place; 5] = [
-    Place::LiquidLine,
-    Place::AfterDrier,
-    Place::Evaporator,
-    Place::SuctionLine,
-    Place::Shell,
+const LOW_SIDE: [Section; 5] = [
+    Section::LiquidLine,
+    Section::AfterDrier,
+    Section::Evaporator,
+    Section::SuctionLine,
+    Section::Shell,
 ];
 
 fn figures() -> Vec<Figure> {
@@ -40,7 +40,7 @@ fn figures() -> Vec<Figure> {
     let rebounds = [(); 3].map(|()| {
         bare.cool(false);
         bare.run(600.0);
-        let rebound = bare.psig(Place::SuctionLine);
+        let rebound = bare.psig(Section::SuctionLine);
         bare.cool(true);
         to_zero(&mut bare);
         rebound
@@ -63,7 +63,7 @@ fn figures() -> Vec<Figure> {
 /// Runs until the suction gauge is at 0 psig, for 10 min at most; gives the time, s.
 fn to_zero(bare: &mut Bare) -> f64 {
     let mut seconds = 0_u32;
-    while bare.psig(Place::SuctionLine) > 0.0 && seconds < 600 {
+    while bare.psig(Section::SuctionLine) > 0.0 && seconds < 600 {
         bare.run(1.0);
         seconds += 1;
     }

@@ -5,7 +5,7 @@ use super::rated::Rated;
 use super::{Figure, Source};
 use crate::plant::network::Amounts;
 use crate::plant::network::gas::R_UNIVERSAL;
-use crate::plant::{Link, Place};
+use crate::plant::{Link, Section};
 use crate::units::{PSI, Temperature};
 
 /// See the file's head.
@@ -34,7 +34,7 @@ fn figures() -> Vec<Figure> {
                 bare.run(3600.0 * (hours - rested));
                 rested = hours;
                 let what = format!("{} at rest at {fahrenheit} °F, {hours} h", fluid.name());
-                let ours = bare.psig(Place::SuctionLine);
+                let ours = bare.psig(Section::SuctionLine);
                 figures.push(Figure::near(what, "psig", bubble.psig(), 1.0, ours));
             }
         }
@@ -49,7 +49,7 @@ fn with_air() -> Figure {
     let mut bare = Bare::at_rest(orifice.unit(), 95.0, (95.0, 80.0));
     bare.plant.set_opening(Link::LiquidValve, 0.0);
     bare.run(3600.0);
-    let coil = bare.plant.node(Place::Condenser);
+    let coil = bare.plant.node(Section::Condenser);
     bare.plant.network_mut().add(coil, Amounts::air(0.02));
     bare.run(3600.0);
     let node = bare.plant.network().node(coil);

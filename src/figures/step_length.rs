@@ -3,7 +3,7 @@
 use super::bare::Bare;
 use super::rated::{Rated, of_both};
 use super::{Asked, Figure, Source};
-use crate::plant::{Link, Place, TICK};
+use crate::plant::{Link, Section, TICK};
 
 /// See the file's head.
 pub(super) const SOURCE: Source = Source {
@@ -88,7 +88,7 @@ fn seconds(bare: &mut Bare, count: usize) -> Vec<Signs> {
 }
 
 fn signs(bare: &Bare) -> Signs {
-    let [suction, liquid] = [Place::SuctionLine, Place::LiquidLine].map(|place| {
+    let [suction, liquid] = [Section::SuctionLine, Section::LiquidLine].map(|place| {
         (
             bare.psig(place),
             1.8 * bare.plant.temperature(place) - 459.67,

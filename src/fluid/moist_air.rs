@@ -94,12 +94,6 @@ pub fn temperature_from_enthalpy(h: f64, w: f64) -> f64 {
     ZERO_CELSIUS + (h - w * 2501e3) / (1006.0 + w * 1860.0)
 }
 
-/// Specific heat of air with the humidity ratio `w`. J/K per kg of dry air.
-#[inline]
-pub fn specific_heat(w: f64) -> f64 {
-    1006.0 + w * 1860.0
-}
-
 /// Volume of a kilogram of dry air with its water at `dry`, K, and the humidity ratio `w`. m³.
 #[inline]
 pub fn specific_volume(dry: f64, w: f64) -> f64 {

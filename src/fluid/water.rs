@@ -114,11 +114,6 @@ pub fn vapour_pressure_ice(t: f64) -> f64 {
     ice(t).0
 }
 
-/// Slope of the vapour pressure over ice at `t`, K. Pa/K.
-pub fn vapour_pressure_slope_ice(t: f64) -> f64 {
-    ice(t).1
-}
-
 /// Vapour pressure over ice, Pa, and its slope, Pa/K.
 fn ice(t: f64) -> (f64, f64) {
     let theta = within(t, 50.0, TRIPLE_TEMPERATURE) / TRIPLE_TEMPERATURE;

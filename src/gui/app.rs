@@ -3,9 +3,9 @@
 use super::catch_up::{CatchingUp, Caught};
 use super::end::end_ui;
 use super::part::Part;
-use super::practise::{Ended, Practise, Wish};
+use super::practise::{Ended, Exit, Practise};
 use super::session::Attempts;
-use super::settings::{Keeper, Settings, settings_ui};
+use super::settings::{Settings, SettingsFile, settings_ui};
 use super::start::{Choice, Start, start_ui};
 use super::theme;
 use super::view::Reads;
@@ -23,7 +23,7 @@ pub struct App {
     start: Start,
     reads: Reads,
     settings: Settings,
-    keeper: Keeper,
+    settings_file: SettingsFile,
     /// The settings are laid open.
     choosing: bool,
     room: Room,
@@ -53,7 +53,7 @@ impl App {
             start: Start::default(),
             reads: Reads::chosen(&Settings::default()),
             settings: Settings::default(),
-            keeper: Keeper::nowhere(),
+            settings_file: SettingsFile::nowhere(),
             choosing: false,
             room: Room::Start,
         }
@@ -61,10 +61,10 @@ impl App {
 
     /// The same with settings that are kept, and with those that were.
     #[must_use]
-    pub fn with_settings(mut self, keeper: Keeper) -> Self {
-        self.settings = keeper.kept();
-        self.choosing = keeper.trouble.is_some();
-        self.keeper = keeper;
+    pub fn with_settings(mut self, file: SettingsFile) -> Self {
+        self.settings = file.kept();
+        self.choosing = file.trouble.is_some();
+        self.settings_file = file;
         self
     }
 
@@ -192,18 +192,18 @@ impl App {
     }
 
     fn practise_ui(&mut self, ui: &mut Ui, mut practise: Box<Practise>) -> Room {
-        let wish = practise.room_ui(ui, self.reads);
+        let exit = practise.room_ui(ui, self.reads);
         if practise.job().is_handed_back() {
             ui.request_repaint();
             return Room::End(Box::new(practise.finish()));
         }
-        match wish {
+        match exit {
             None => Room::Practise(practise),
-            Some(Wish::PutAside) => {
+            Some(Exit::PutAside) => {
                 let trouble = practise.put_aside().err();
                 self.back_to_start(trouble.map(|error| error.to_string()))
             }
-            Some(Wish::GoBack(action)) => {
+            Some(Exit::GoBack(action)) => {
                 match Attempts::go_back(practise.journal(), &self.scenarios, action) {
                     Ok(catch_up) => self.after(CatchingUp::begin(catch_up, Some(practise))),
                     Err(trouble) => {
@@ -256,11 +256,11 @@ impl App {
             });
             if self.choosing {
                 ui.separator();
-                settings_ui(ui, &mut self.settings, &self.keeper);
+                settings_ui(ui, &mut self.settings, &self.settings_file);
             }
         });
         self.reads = Reads::chosen(&self.settings);
-        self.keeper.keep(self.settings);
+        self.settings_file.keep(self.settings);
     }
 }
 

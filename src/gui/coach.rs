@@ -7,7 +7,7 @@ use super::theme::Palette;
 use super::view::View;
 use crate::coach::{Depth, Happening, Price, Teller, Want, happenings, lost, outlook, slips};
 use crate::job::{Job, TICKS_PER_SECOND};
-use crate::marking::{CourseRecorder, phrases};
+use crate::marking::{CourseRecorder, evidence};
 use crate::scenario::{Costs, Scenario};
 use crate::text::Message;
 use crate::units::{Mass, Time};
@@ -159,8 +159,8 @@ impl Coach {
 /// A level as the rubric has it, or in the person's units.
 fn level_text(system: System, level: Level) -> Message {
     match system {
-        System::InchPound => phrases::level(level),
-        System::Metric => phrases::level(system.converted(level)),
+        System::InchPound => evidence::level(level),
+        System::Metric => evidence::level(system.converted(level)),
     }
 }
 
@@ -287,6 +287,6 @@ fn money(costs: &Costs, amount: f64) -> String {
     if amount < 100.0 {
         format!("{sign} {amount:.2}")
     } else {
-        format!("{sign} {}", phrases::thousands(amount))
+        format!("{sign} {}", evidence::thousands(amount))
     }
 }

@@ -21,7 +21,7 @@ const APART: f32 = 9.0;
 const TOLD: usize = 6;
 
 /// What was done at one place of the lane.
-struct Mark {
+struct LaneMark {
     x: f32,
     /// The places in the list of what was done.
     actions: Vec<usize>,
@@ -56,8 +56,8 @@ pub fn marks_ui(
 }
 
 /// The marks that are in sight, those that are close to each other as one.
-fn merged(strip: &PlotTransform, moments: &[Moment]) -> Vec<Mark> {
-    let mut marks: Vec<Mark> = Vec::new();
+fn merged(strip: &PlotTransform, moments: &[Moment]) -> Vec<LaneMark> {
+    let mut marks: Vec<LaneMark> = Vec::new();
     for (index, moment) in moments.iter().enumerate() {
         let seconds = moment.tick as f64 / TICKS_PER_SECOND as f64;
         let x = strip.position_from_point_x(seconds);
@@ -66,7 +66,7 @@ fn merged(strip: &PlotTransform, moments: &[Moment]) -> Vec<Mark> {
         }
         match marks.last_mut() {
             Some(mark) if x - mark.x < APART => mark.actions.push(index),
-            _ => marks.push(Mark {
+            _ => marks.push(LaneMark {
                 x,
                 actions: vec![index],
             }),
@@ -75,7 +75,7 @@ fn merged(strip: &PlotTransform, moments: &[Moment]) -> Vec<Mark> {
     marks
 }
 
-fn told(view: &View, mark: &Mark, moments: &[Moment]) -> String {
+fn told(view: &View, mark: &LaneMark, moments: &[Moment]) -> String {
     let told = mark.actions.iter().take(TOLD);
     let language = view.reads.language;
     let mut lines: Vec<String> = told

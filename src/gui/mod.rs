@@ -1,7 +1,7 @@
 //! The window: one file per panel, `widgets/`, `site/`, `hands/`, theme.
 //!
 //! A panel is a free function that reads a [`view::View`] and pushes actions. The view shows only
-//! what a person at the unit can see; the actions go through the door of a session, which records
+//! what a person at the unit can see; the actions go through the driver of a session, which records
 //! them. Time on the wall only decides how many ticks run.
 
 mod app;
@@ -24,7 +24,7 @@ mod room;
 mod scene;
 mod session;
 mod settings;
-mod sheet;
+mod sheet_panel;
 mod site;
 mod start;
 mod system;
@@ -38,8 +38,8 @@ pub use app::App;
 pub use no_window::NoWindow;
 pub use part::Part;
 pub use session::{Attempts, Kept};
-pub use settings::{Keeper, Settings, TextSize};
-pub use sheet::fault_label;
+pub use settings::{Settings, SettingsFile, TextSize};
+pub use sheet_panel::fault_label;
 pub use system::System;
 pub use theme::Colours;
 
@@ -63,7 +63,7 @@ pub fn run() -> Result<(), NoWindow> {
             App::dress(&cc.egui_ctx);
             let scenarios = shipped_names().filter_map(Scenario::shipped).collect();
             let app = App::new(scenarios, Attempts::beside());
-            Ok(Box::new(app.with_settings(Keeper::of_this_person())))
+            Ok(Box::new(app.with_settings(SettingsFile::of_this_person())))
         });
         eframe::run_native("coldbench", options, begin)
     })

@@ -1,7 +1,7 @@
 //! The things on the site that one can point at, with their names and how they look in words.
 
 use super::view::View;
-use crate::job::{Coat, Glass};
+use crate::job::{Glass, PipeSurface};
 use crate::kit::{Hose, HoseEnd, ThermometerPlace};
 use crate::plant::{Arrow, Joint, Line, Made, Spot, ThermostatCall};
 use crate::text::Message;
@@ -377,11 +377,11 @@ fn glass_label(glass: Glass) -> Message {
     }
 }
 
-const fn coat_label(coat: Coat) -> Option<Message> {
+const fn coat_label(coat: PipeSurface) -> Option<Message> {
     match coat {
-        Coat::Dry => None,
-        Coat::Sweat => Some(Message::new("part-sweats")),
-        Coat::Frost => Some(Message::new("part-frosted")),
+        PipeSurface::Dry => None,
+        PipeSurface::Sweat => Some(Message::new("part-sweats")),
+        PipeSurface::Frost => Some(Message::new("part-frosted")),
     }
 }
 

@@ -1,4 +1,4 @@
-//! The room in which a job is worked on: it owns the recorder and passes actions through its door.
+//! The room in which a job is worked on: it owns the recorder and passes actions through its driver.
 
 mod narrow;
 
@@ -14,14 +14,14 @@ use super::part::Part;
 use super::room::Layout;
 use super::scene::{Scene, flowing};
 use super::session::{Kept, keep};
-use super::sheet::{SheetDraft, sheet_ui};
+use super::sheet_panel::{SheetDraft, sheet_ui};
 use super::site::site_ui;
 use super::theme::Palette;
 use super::view::{Reads, View};
 use super::waiting::{WaitForm, Waiting, wait_ui, waiting_ui};
 use crate::attempt::{Branch, Mode, Observer as _, RecordError, Recorder};
 use crate::job::procedure::Look;
-use crate::job::{Door as _, Job, TICKS_PER_SECOND};
+use crate::job::{Driver as _, Job, TICKS_PER_SECOND};
 use crate::marking::Report;
 use crate::scenario::Scenario;
 use crate::text::Message;
@@ -43,7 +43,7 @@ enum Side {
 
 /// What the person wants that leads out of the room.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum Wish {
+pub enum Exit {
     /// Back to just before an action, counted from 0.
     GoBack(usize),
     /// To the start, and to go on another time.
@@ -95,7 +95,7 @@ pub struct Ended {
 }
 
 impl Practise {
-    /// Begins to work behind a recorder's door.
+    /// Begins to work behind a recorder's driver.
     pub fn new(recorder: Recorder, scenario: Scenario) -> Self {
         Self::going_on(recorder, scenario, Notes::default())
     }
@@ -136,7 +136,7 @@ impl Practise {
         self.recorder.put_aside()
     }
 
-    /// The job behind the door, to look at.
+    /// The job behind the driver, to look at.
     pub fn job(&self) -> &Job {
         self.recorder.job()
     }
@@ -257,13 +257,13 @@ impl Practise {
     }
 
     /// Shows the room and does what was asked in it; gives what leads out of it.
-    pub fn room_ui(&mut self, ui: &mut Ui, reads: Reads) -> Option<Wish> {
+    pub fn room_ui(&mut self, ui: &mut Ui, reads: Reads) -> Option<Exit> {
         self.pass_time(ui, reads);
         if let Some(coach) = &mut self.coach {
             let job = self.recorder.job();
             coach.look(&mut self.notes.course, job, &self.scenario, reads.system);
         }
-        let (mut actions, mut wish) = (Vec::new(), None);
+        let (mut actions, mut exit) = (Vec::new(), None);
         let window = ui.available_size();
         let frame = Frame::NONE
             .fill(Palette::of(ui).panel)
@@ -272,13 +272,13 @@ impl Practise {
             .frame(frame)
             .show(ui, |ui| self.top_ui(ui, reads));
         match Layout::of(window) {
-            Layout::Wide => self.wide_ui(ui, frame, reads, (&mut actions, &mut wish)),
-            Layout::Narrow => self.narrow_ui(ui, frame, reads, (&mut actions, &mut wish)),
+            Layout::Wide => self.wide_ui(ui, frame, reads, (&mut actions, &mut exit)),
+            Layout::Narrow => self.narrow_ui(ui, frame, reads, (&mut actions, &mut exit)),
         }
         for action in actions {
             self.act(action, reads);
         }
-        wish
+        exit
     }
 
     /// Everything beside each other.
@@ -287,7 +287,7 @@ impl Practise {
         ui: &mut Ui,
         frame: Frame,
         reads: Reads,
-        (actions, wish): (&mut Vec<Action>, &mut Option<Wish>),
+        (actions, exit): (&mut Vec<Action>, &mut Option<Exit>),
     ) {
         let window = ui.available_size();
         Panel::bottom("instruments")
@@ -299,7 +299,7 @@ impl Practise {
             .resizable(true)
             .default_size((0.27 * window.x).max(330.0))
             .size_range(300.0..=700.0)
-            .show(ui, |ui| *wish = self.side_ui(ui, reads, actions));
+            .show(ui, |ui| *exit = self.side_ui(ui, reads, actions));
         let before = self.chosen;
         CentralPanel::default().frame(Frame::NONE).show(ui, |ui| {
             let mut chosen = self.chosen;
@@ -369,7 +369,7 @@ impl Practise {
     }
 
     /// What can be done, the job sheet, the time, and the strip chart where it has no room below.
-    fn side_ui(&mut self, ui: &mut Ui, reads: Reads, actions: &mut Vec<Action>) -> Option<Wish> {
+    fn side_ui(&mut self, ui: &mut Ui, reads: Reads, actions: &mut Vec<Action>) -> Option<Exit> {
         ui.horizontal(|ui| {
             let say = |key| reads.language.say(key);
             ui.selectable_value(&mut self.side, Side::Hands, say("room-at-hand"));
@@ -396,9 +396,9 @@ impl Practise {
     }
 
     /// What can be waited for, and the moments to which one can go back.
-    fn time_ui(&mut self, ui: &mut Ui, reads: Reads) -> Option<Wish> {
+    fn time_ui(&mut self, ui: &mut Ui, reads: Reads) -> Option<Exit> {
         let view = View::new(self.recorder.job(), &self.scene, self.mode(), reads);
-        let (mut asked, mut wish) = (None, None);
+        let (mut asked, mut exit) = (None, None);
         ScrollArea::vertical().id_salt("time").show(ui, |ui| {
             asked = wait_ui(ui, &view, &mut self.wait_form);
             ui.separator();
@@ -406,9 +406,9 @@ impl Practise {
             let put_aside = put_aside.on_hover_text(view.say("attempt-put-aside-hint"));
             ui.separator();
             let back = moments_ui(ui, &view, &self.notes.moments, &mut self.moment);
-            wish = back.map(Wish::GoBack);
+            exit = back.map(Exit::GoBack);
             if put_aside.clicked() {
-                wish = Some(Wish::PutAside);
+                exit = Some(Exit::PutAside);
             }
         });
         if let Some((what, within)) = asked {
@@ -416,6 +416,6 @@ impl Practise {
             (self.said, self.refusal) = (None, None);
             ui.request_repaint();
         }
-        wish
+        exit
     }
 }

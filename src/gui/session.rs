@@ -1,4 +1,4 @@
-//! Where attempts are kept, and the door to one: a job with its journal.
+//! Where attempts are kept, and the driver to one: a job with its journal.
 
 use super::clock::tick_text;
 use crate::attempt::{CatchUp, DIRECTORY, Head, Mode, Opening, Recorder, Unfinished, unfinished};

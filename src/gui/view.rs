@@ -6,7 +6,7 @@ use super::settings::Settings;
 use super::system::System;
 use crate::attempt::Mode;
 use crate::fluid::refrigerant::Refrigerant;
-use crate::job::{Coat, Glass, Job, JobSheet, TICKS_PER_SECOND};
+use crate::job::{Glass, Job, JobSheet, PipeSurface, TICKS_PER_SECOND};
 use crate::kit::{Hose, HoseState, ThermometerPlace};
 use crate::plant::{Arrow, FlareSize, Joint, Line, Made, Spot, ThermostatCall};
 use crate::text::{Language, Message};
@@ -104,11 +104,6 @@ impl<'a> View<'a> {
     /// The seconds since the start.
     pub fn seconds(&self) -> f64 {
         self.job.now() as f64 / TICKS_PER_SECOND as f64
-    }
-
-    /// Whether the job is over.
-    pub const fn is_over(&self) -> bool {
-        self.job.is_handed_back()
     }
 
     /// What a face shows.
@@ -283,12 +278,12 @@ impl<'a> View<'a> {
     }
 
     /// What covers a pipe.
-    pub fn coat(&self, place: ThermometerPlace) -> Coat {
+    pub fn coat(&self, place: ThermometerPlace) -> PipeSurface {
         self.job.coat(place)
     }
 
     /// What covers the fins of the indoor coil.
-    pub fn indoor_coil_coat(&self) -> Coat {
+    pub fn indoor_coil_coat(&self) -> PipeSurface {
         self.job.indoor_coil_coat()
     }
 

@@ -2,7 +2,7 @@
 
 use super::Job;
 use crate::plant::network::Phase;
-use crate::plant::{Link, Place};
+use crate::plant::{Link, Section};
 
 /// What shows in the glass.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -27,7 +27,7 @@ impl Job {
         let node = self
             .plant
             .network()
-            .node(self.plant.node(Place::AfterDrier));
+            .node(self.plant.node(Section::AfterDrier));
         let vapour = node.vapour_volume / node.volume;
         if node.phase != Phase::TwoPhase || !(SEEN..=1.0 - SEEN).contains(&vapour) {
             return Glass::Clear;

@@ -2,7 +2,7 @@
 
 use super::{Job, TICK, Truth, charging_chart::target_superheat};
 use crate::kit::{GaugePlace, Hose, HoseEnd, ThermometerPlace};
-use crate::plant::{Line, Place, Spot, Target};
+use crate::plant::{Line, Section, Spot, Target};
 use crate::units::{ATMOSPHERE, GaugePressure, Temperature, TemperatureDifference};
 use crate::words::{Dimension, Quantity, Reading, SheetField, Shown, Status};
 
@@ -147,13 +147,13 @@ impl Job {
             })
             .into_iter()
             .sum();
-        let suction = plant.pressure(Place::SuctionLine);
-        let liquid = plant.pressure(Place::LiquidLine);
+        let suction = plant.pressure(Section::SuctionLine);
+        let liquid = plant.pressure(Section::LiquidLine);
         let line_set = [
-            Place::LiquidLine,
-            Place::AfterDrier,
-            Place::Evaporator,
-            Place::SuctionLine,
+            Section::LiquidLine,
+            Section::AfterDrier,
+            Section::Evaporator,
+            Section::SuctionLine,
         ];
         Truth {
             refrigerant_released: released,
@@ -167,15 +167,16 @@ impl Job {
                 .map(|p| plant.pressure(p))
                 .into_iter()
                 .fold(0.0, f64::max),
-            superheat: plant.temperature(Place::SuctionLine) - refrigerant.dew_temperature(suction),
+            superheat: plant.temperature(Section::SuctionLine)
+                - refrigerant.dew_temperature(suction),
             target_superheat: self.target_at(
                 Temperature::from_kelvin(self.outdoor.t),
                 Temperature::from_kelvin(self.indoor_wet_bulb),
             ),
             subcooling: refrigerant.bubble_temperature(liquid)
-                - plant.temperature(Place::LiquidLine),
-            drop_across_drier: plant.temperature(Place::LiquidLine)
-                - plant.temperature(Place::AfterDrier),
+                - plant.temperature(Section::LiquidLine),
+            drop_across_drier: plant.temperature(Section::LiquidLine)
+                - plant.temperature(Section::AfterDrier),
             leak,
             running_for: self.running_ticks as f64 * TICK,
         }
@@ -203,7 +204,7 @@ impl Job {
     }
 
     /// The gauge pressure at a place of the circuit, for those who may see inside.
-    pub fn true_pressure(&self, place: Place) -> GaugePressure {
+    pub fn true_pressure(&self, place: Section) -> GaugePressure {
         GaugePressure::from_pascals(self.plant.pressure(place) - ATMOSPHERE)
     }
 }

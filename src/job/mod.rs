@@ -2,29 +2,29 @@
 
 mod actions;
 pub mod charging_chart;
-mod clockwork;
-mod coat;
-mod fire;
+mod flammability;
 mod glass;
+mod job_sheet;
 mod measure;
+mod pipe_surface;
 pub mod procedure;
 mod refusal;
 mod settle;
-mod sheet;
 mod surroundings;
+mod tick;
 mod truth;
 mod watch;
 
-pub use coat::Coat;
 pub use glass::Glass;
+pub use job_sheet::{Entry, JobSheet};
+pub use pipe_surface::PipeSurface;
 pub use refusal::Refusal;
 pub use settle::{Overrides, Settled, settle};
-pub use sheet::{Entry, JobSheet};
 pub use truth::Truth;
 
 use crate::fluid::moist_air;
 use crate::kit::{Kit, Piping};
-use crate::plant::faults::Patient;
+use crate::plant::faults::FaultTarget;
 use crate::plant::network::Boundary;
 use crate::plant::{Air, AirSide, Conditions, Electrics, Fittings, Outlets, Plant, Target};
 use crate::scenario::Scenario;
@@ -41,7 +41,7 @@ pub const TICKS_PER_SECOND: u64 = 10;
 
 /// The one door: whoever drives a job, from window, command line, script, replay or test, does it
 /// through these. A recorder stands in the same place and writes down what passes.
-pub trait Door {
+pub trait Driver {
     /// Does an action, or refuses it and changes nothing.
     fn apply(&mut self, action: Action) -> Result<(), Refusal>;
     /// Lets one tick pass.
@@ -111,7 +111,7 @@ impl Job {
         let mut fittings = Fittings::sound(&unit.service);
         let mut air = AirSide::default();
         for fault in &scenario.file.faults {
-            fault.plant(&mut Patient {
+            fault.plant(&mut FaultTarget {
                 plant: &mut plant,
                 fittings: &mut fittings,
                 air: &mut air,
@@ -211,7 +211,7 @@ impl Job {
     }
 }
 
-impl Door for Job {
+impl Driver for Job {
     fn apply(&mut self, action: Action) -> Result<(), Refusal> {
         Self::apply(self, action)
     }

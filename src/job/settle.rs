@@ -1,7 +1,7 @@
 //! Running a unit to a steady state, to know what its instruments will read.
 
 use super::{Job, TICK, TICKS_PER_SECOND};
-use crate::plant::{Fault, FaultKind, Place, ThermostatCall};
+use crate::plant::{Fault, FaultKind, Section, ThermostatCall};
 use crate::scenario::Scenario;
 use crate::units::{ATMOSPHERE, Fraction, PSI, Power, Temperature};
 use crate::words::Action;
@@ -155,14 +155,14 @@ fn look_until_still(job: &mut Job, most: f64, pass: impl Fn(&mut Job)) -> bool {
 
 /// What must stand still: pressures in psi, temperatures in °F.
 fn signs(job: &Job) -> [f64; 5] {
-    let pressure = |place: Place| job.plant.pressure(place) / PSI;
-    let temperature = |place: Place| job.plant.temperature(place) * 1.8;
+    let pressure = |place: Section| job.plant.pressure(place) / PSI;
+    let temperature = |place: Section| job.plant.temperature(place) * 1.8;
     [
-        pressure(Place::SuctionLine),
-        pressure(Place::LiquidLine),
-        temperature(Place::SuctionLine),
-        temperature(Place::LiquidLine),
-        temperature(Place::Discharge),
+        pressure(Section::SuctionLine),
+        pressure(Section::LiquidLine),
+        temperature(Section::SuctionLine),
+        temperature(Section::LiquidLine),
+        temperature(Section::Discharge),
     ]
 }
 
@@ -183,21 +183,22 @@ impl Job {
         let refrigerant = plant.refrigerant();
         let operating = plant.operating();
         let truth = self.truth();
-        let psig = |place: Place| (plant.pressure(place) - ATMOSPHERE) / PSI;
-        let dew = |place: Place| {
+        let psig = |place: Section| (plant.pressure(place) - ATMOSPHERE) / PSI;
+        let dew = |place: Section| {
             let dew = refrigerant.dew_temperature(plant.pressure(place));
             Temperature::from_kelvin(dew).fahrenheit()
         };
         Settled {
-            suction_psig: psig(Place::SuctionLine),
-            liquid_psig: psig(Place::LiquidLine),
-            discharge_psig: psig(Place::Discharge),
-            evaporating_f: dew(Place::SuctionLine),
-            condensing_f: dew(Place::Condenser),
+            suction_psig: psig(Section::SuctionLine),
+            liquid_psig: psig(Section::LiquidLine),
+            discharge_psig: psig(Section::Discharge),
+            evaporating_f: dew(Section::SuctionLine),
+            condensing_f: dew(Section::Condenser),
             superheat_f: truth.superheat * 1.8,
             coil_superheat_f: operating.coil_superheat * 1.8,
             subcooling_f: truth.subcooling * 1.8,
-            discharge_f: Temperature::from_kelvin(plant.temperature(Place::Discharge)).fahrenheit(),
+            discharge_f: Temperature::from_kelvin(plant.temperature(Section::Discharge))
+                .fahrenheit(),
             condenser_air_rise_f: (operating.outdoor_air_out - self.outdoor.t) * 1.8,
             evaporator_air_drop_f: (self.indoor.t - operating.indoor_air_out) * 1.8,
             sensible_share: operating.sensible / operating.capacity.max(1.0),

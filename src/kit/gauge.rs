@@ -1,7 +1,7 @@
 //! A pressure gauge with a bourdon tube, as on a manifold or a regulator.
 
 use super::Instrument;
-use crate::units::{ATMOSPHERE, GaugePressure, PSI};
+use crate::units::{ATMOSPHERE, PSI};
 
 /// One dial.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -54,11 +54,6 @@ impl PressureGauge {
     /// Follows an absolute pressure, Pa, for `dt` seconds.
     pub fn follow(&mut self, pressure: f64, dt: f64) {
         self.needle.follow(pressure - ATMOSPHERE, dt);
-    }
-
-    /// Shifts the zero by an error.
-    pub fn put_zero_off(&mut self, by: GaugePressure) {
-        self.needle.zero = by.pascals();
     }
 
     /// What is read, Pa gauge; `None` beyond the scale.

@@ -1,7 +1,7 @@
 //! Whether a condition held at a moment, how near it came, and how far a value may move.
 
 use super::course::Seen;
-use super::phrases;
+use super::evidence;
 use crate::text::Message;
 use crate::words::{Bound, Condition, Dimension, Level, Quantity, Shown};
 
@@ -48,7 +48,7 @@ pub(super) fn what_failed(conditions: &[Condition], seen: &Seen) -> Option<Messa
     let failed: Vec<Message> = conditions
         .iter()
         .filter(|condition| !holds(condition, seen))
-        .map(|condition| phrases::failed(condition, seen))
+        .map(|condition| evidence::failed(condition, seen))
         .collect();
     (!failed.is_empty()).then(|| Message::list(failed, "; "))
 }
@@ -57,7 +57,7 @@ pub(super) fn what_failed(conditions: &[Condition], seen: &Seen) -> Option<Messa
 pub(super) fn what_was_seen(conditions: &[Condition], seen: &Seen) -> Message {
     let said = conditions
         .iter()
-        .map(|condition| phrases::seen(condition, seen))
+        .map(|condition| evidence::seen(condition, seen))
         .collect();
     Message::list(said, ", ")
 }

@@ -23,7 +23,7 @@ const UNDOES_PROOF: [Milestone; 4] = [
 #[derive(Debug, Clone, Default)]
 pub struct Course {
     /// One moment a second and one at each action that was carried out, in the order of events.
-    pub moments: Vec<Moment>,
+    pub moments: Vec<Sample>,
     /// What the watch had noted at the end.
     pub findings: Vec<Finding>,
     /// What stood on the job sheet at the end.
@@ -51,7 +51,7 @@ pub struct Proof {
 
 /// One moment of a course.
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Moment {
+pub struct Sample {
     /// When.
     pub tick: u64,
     /// What was done, if this is the moment of an action.
@@ -164,7 +164,7 @@ impl Course {
             self.handed_back = Some(tick);
         }
         let action = Some(action);
-        self.moments.push(Moment { tick, action, seen });
+        self.moments.push(Sample { tick, action, seen });
         self.end = tick;
     }
 
@@ -175,12 +175,12 @@ impl Course {
             self.proof = Some(Proof { tick, truth });
         }
         let action = None;
-        self.moments.push(Moment { tick, action, seen });
+        self.moments.push(Sample { tick, action, seen });
         self.end = tick;
     }
 
     /// The moments at which a milestone was reached, in order, each with its place in the course.
-    pub fn reached(&self, milestone: Milestone) -> impl Iterator<Item = (usize, &Moment)> {
+    pub fn reached(&self, milestone: Milestone) -> impl Iterator<Item = (usize, &Sample)> {
         self.moments.iter().enumerate().filter(move |(_, moment)| {
             moment
                 .action

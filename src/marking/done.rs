@@ -5,9 +5,9 @@
 //! never came stands in nobody's way.
 
 use super::conditions::{all_hold, miss, what_failed, what_was_seen};
-use super::course::{Course, Moment};
+use super::course::{Course, Sample};
+use super::evidence;
 use super::mark::{Evidence, Verdict};
-use super::phrases;
 use crate::text::Message;
 use crate::words::{Condition, Milestone};
 
@@ -17,7 +17,7 @@ pub(super) fn judge(
     when: &[Condition],
     (after, before): (Option<Milestone>, Option<Milestone>),
 ) -> Verdict {
-    let told = phrases::milestone(what);
+    let told = evidence::milestone(what);
     let start = after.map_or(Some(0), |m| course.reached(m).next().map(|(i, _)| i + 1));
     let (Some(start), Some(_)) = (start, course.reached(what).next()) else {
         return never_done(course, what, after);
@@ -25,7 +25,7 @@ pub(super) fn judge(
     let stop = before
         .and_then(|m| course.reached(m).map(|(i, _)| i).find(|&i| i >= start))
         .unwrap_or(course.moments.len());
-    let tries: Vec<&Moment> = course
+    let tries: Vec<&Sample> = course
         .reached(what)
         .filter(|(i, _)| (start..stop).contains(i))
         .map(|(_, moment)| moment)
@@ -62,7 +62,7 @@ pub(super) fn judge(
 
 /// Neither `what` nor, perhaps, that which it should have followed.
 fn never_done(course: &Course, what: Milestone, after: Option<Milestone>) -> Verdict {
-    let told = phrases::milestone;
+    let told = evidence::milestone;
     let evidence = match (course.reached(what).next(), after) {
         (Some((_, moment)), Some(after)) => Evidence::at(
             moment.tick,
@@ -85,7 +85,7 @@ fn at_the_wrong_time(
     start: usize,
     (after, before): (Option<Milestone>, Option<Milestone>),
 ) -> Evidence {
-    let told = phrases::milestone;
+    let told = evidence::milestone;
     let late = course.reached(what).find(|(i, _)| *i >= start);
     match (late, after, before) {
         (Some((_, moment)), _, Some(before)) => Evidence::at(

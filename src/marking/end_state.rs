@@ -5,8 +5,8 @@
 //! switched off before the hoses come off.
 
 use super::course::Course;
+use super::evidence;
 use super::mark::{Evidence, Verdict};
-use super::phrases;
 use crate::job::Truth;
 use crate::scenario::EndState;
 use crate::text::Message;
@@ -34,17 +34,17 @@ pub(super) fn judge(course: &Course, state: EndState, must: Bound) -> Verdict {
         dimension: state.dimension(),
     };
     let is_met = must.holds(quantity);
-    let amount = phrases::as_written(quantity, must.levels()[0]);
+    let amount = evidence::as_written(quantity, must.levels()[0]);
     let text = if is_met {
         Message::new("mark-end-as-asked")
             .with("state", name(state))
             .with("amount", amount)
-            .with("bound", phrases::bound(must))
+            .with("bound", evidence::bound(must))
     } else {
         Message::new("mark-end-not")
             .with("state", name(state))
             .with("amount", amount)
-            .with("bound", phrases::bound(must))
+            .with("bound", evidence::bound(must))
     };
     Verdict::new(is_met, vec![Evidence::at(tick, text)])
 }

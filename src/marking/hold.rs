@@ -6,9 +6,9 @@
 //! reached from there.
 
 use super::conditions::{all_hold, miss, tolerance, what_failed, what_was_seen};
-use super::course::{Course, Moment};
+use super::course::{Course, Sample};
+use super::evidence;
 use super::mark::{Evidence, Verdict};
-use super::phrases;
 use super::window::Window;
 use crate::job::TICKS_PER_SECOND;
 use crate::text::Message;
@@ -34,7 +34,7 @@ pub(super) fn judge(
         None => 0,
         Some((_, Some((i, _)))) => i,
         Some((after, None)) => {
-            let text = Message::new("mark-never").with("what", phrases::milestone(after));
+            let text = Message::new("mark-never").with("what", evidence::milestone(after));
             return Verdict::new(false, vec![Evidence::at(course.end, text)]);
         }
     };
@@ -108,7 +108,7 @@ fn windows(all: &[Condition], within: Option<Level>) -> Option<Vec<(Reading, Win
 }
 
 /// To which tick what was so at moment `i` lasted: an action that follows ends it when it comes.
-fn lasted_to(moments: &[Moment], i: usize) -> u64 {
+fn lasted_to(moments: &[Sample], i: usize) -> u64 {
     match moments.get(i + 1) {
         Some(next) if next.action.is_some() => next.tick,
         _ => moments[i].tick,
@@ -126,7 +126,7 @@ fn tell(
         &course.moments[stretch.first],
         &course.moments[stretch.last],
     );
-    let (lasted, from) = (phrases::span(stretch.ticks), phrases::clock(first.tick));
+    let (lasted, from) = (evidence::span(stretch.ticks), evidence::clock(first.tick));
     let began = what_was_seen(all, &first.seen);
     if is_met {
         return vec![

@@ -1,7 +1,7 @@
 //! A mark with its evidence, and the marking of a course by a rubric.
 
 use super::course::Course;
-use super::{diagnosis, done, end_state, hold, in_time, judgement, never, order, sheet};
+use super::{diagnosis, done, end_state, hold, in_time, judgement, never, order, sheet_rule};
 use crate::scenario::{Criterion, Rule};
 use crate::text::Message;
 
@@ -155,7 +155,7 @@ fn judge(course: &Course, rule: &Rule) -> Verdict {
             before,
         } => hold::judge(course, all, *lasting, *within, (*after, *before)),
         Rule::End { state, must } => end_state::judge(course, *state, *must),
-        Rule::Sheet { field, within } => sheet::judge(course, *field, *within),
+        Rule::Sheet { field, within } => sheet_rule::judge(course, *field, *within),
         Rule::Diagnosis { fault, at } => diagnosis::judge(course, *fault, *at),
         Rule::InTime(limit) => in_time::judge(course, *limit),
         Rule::Judgement { question } => judgement::judge(course, question),

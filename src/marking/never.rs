@@ -4,8 +4,8 @@
 //! counts.
 
 use super::course::Course;
+use super::evidence;
 use super::mark::{Evidence, Verdict};
-use super::phrases;
 use crate::text::Message;
 use crate::words::{Finding, FindingKind, Level, Quantity};
 
@@ -42,7 +42,7 @@ pub(super) fn judge(course: &Course, kind: FindingKind, up_to: Option<Level>) ->
     };
     let limit = up_to.quantity();
     let is_met = limit.dimension == sum.dimension && sum.si <= limit.si;
-    let (amount, limit) = (phrases::as_written(sum, up_to), phrases::level(up_to));
+    let (amount, limit) = (evidence::as_written(sum, up_to), evidence::level(up_to));
     let told = match (highest, is_met) {
         (true, true) => Message::new("mark-let-pass-highest")
             .with("amount", amount)

@@ -1,13 +1,13 @@
 //! One thing before another: the first `then` must have a `first` before it, and both happen.
 
 use super::course::Course;
+use super::evidence;
 use super::mark::{Evidence, Verdict};
-use super::phrases;
 use crate::text::Message;
 use crate::words::Milestone;
 
 pub(super) fn judge(course: &Course, first: Milestone, then: Milestone) -> Verdict {
-    let told = phrases::milestone;
+    let told = evidence::milestone;
     let earliest = course.reached(first).next();
     let follower = course.reached(then).next();
     let (is_met, evidence) = match (earliest, follower) {

@@ -21,7 +21,7 @@ pub const TICK: f64 = 0.1;
 
 /// A node of the bare unit.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
-pub enum Place {
+pub enum Section {
     /// The compressor's shell, on the suction side.
     Shell,
     /// The discharge line.
@@ -40,7 +40,7 @@ pub enum Place {
     Receiver,
 }
 
-impl Place {
+impl Section {
     /// Those of every unit, with the flow; see [`Plant::places`].
     pub const ALL: [Self; 7] = [
         Self::Shell,
@@ -102,7 +102,7 @@ const CHECK_AREA: f64 = 1e-4;
 #[derive(Debug, Clone)]
 pub struct Plant {
     pub(super) network: Network,
-    /// In the order of [`Place`].
+    /// In the order of [`Section`].
     nodes: [NodeId; 8],
     links: [ElementId; 7],
     /// What leaves the outdoor coil: the liquid valve, or the pipe to the receiver.
@@ -227,7 +227,7 @@ impl Plant {
     }
 
     /// The node of a place.
-    pub const fn node(&self, place: Place) -> NodeId {
+    pub const fn node(&self, place: Section) -> NodeId {
         self.nodes[place as usize]
     }
 
@@ -309,7 +309,7 @@ impl Plant {
         self.network.advance(dt, &self.drive, &self.machines);
         oil::exchange(&mut self.network, self.nodes[0], self.oil_lag, dt);
         if self.has_receiver() {
-            let pair = [Place::Condenser, Place::Receiver].map(|place| self.node(place));
+            let pair = [Section::Condenser, Section::Receiver].map(|place| self.node(place));
             let carried = self.passed(Link::DischargeCheck) / self.evaporator.rated_flow;
             drain::exchange(&mut self.network, pair, carried, dt);
         }
@@ -403,8 +403,8 @@ impl Plant {
 
     /// What the metering device feels.
     fn coil_end(&self, outlet: f64) -> CoilEnd {
-        let node = self.network.node(self.node(Place::Evaporator));
-        let before = self.network.node(self.node(Place::AfterDrier));
+        let node = self.network.node(self.node(Section::Evaporator));
+        let before = self.network.node(self.node(Section::AfterDrier));
         CoilEnd {
             outlet,
             inside: node.temperature,
@@ -419,7 +419,7 @@ impl Plant {
     /// of it, its vapour carries a little.
     fn held_at_throat(&self) -> f64 {
         let fluid = self.network.refrigerant();
-        let pressure = self.network.node(self.node(Place::Evaporator)).pressure;
+        let pressure = self.network.node(self.node(Section::Evaporator)).pressure;
         let boiling = fluid.dew_temperature(pressure);
         let s = fluid.at(boiling);
         let quality = ((self.enthalpy_in - s.h_l) / (s.h_g - s.h_l)).clamp(0.0, 1.0);
@@ -437,12 +437,12 @@ impl Plant {
         evaporating: &Evaporating,
     ) {
         let fluid = self.network.refrigerant();
-        let node = |place: Place| self.network.node(self.nodes[place as usize]);
-        let after_drier = node(Place::AfterDrier);
+        let node = |place: Section| self.network.node(self.nodes[place as usize]);
+        let after_drier = node(Section::AfterDrier);
         if self.passed(Link::Metering) > 0.0 {
             self.enthalpy_in = after_drier.enthalpy;
         }
-        let suction = node(Place::SuctionLine);
+        let suction = node(Section::SuctionLine);
         let liquid = if suction.phase == Phase::Vapour {
             0.0
         } else {
@@ -469,9 +469,9 @@ impl Plant {
         } else {
             0.0
         };
-        let shell = node(Place::Shell);
+        let shell = node(Section::Shell);
         let capacity = evaporating.sensible + evaporating.latent;
-        let coil = node(Place::Evaporator);
+        let coil = node(Section::Evaporator);
         self.operating = Operating {
             compressor_power,
             power: compressor_power + fan + blower,
@@ -491,7 +491,7 @@ impl Plant {
             liquid_zone: condensing.liquid_zone,
             liquid_temperature: condensing
                 .outlet
-                .map_or(node(Place::Condenser).temperature, |outlet| {
+                .map_or(node(Section::Condenser).temperature, |outlet| {
                     outlet.temperature
                 }),
             metering_flow: self.passed(Link::Metering),

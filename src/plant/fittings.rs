@@ -1,6 +1,6 @@
 //! The unit's service valves, ports and joints, as they stand.
 
-use super::{Drier, FlareSize, Joint, JointState, Line, Place, ServiceValve, Spot, ValveKind};
+use super::{Drier, FlareSize, Joint, JointState, Line, Section, ServiceValve, Spot, ValveKind};
 use serde::{Deserialize, Serialize};
 
 /// Which valves and flares a unit has.
@@ -78,22 +78,22 @@ impl Fittings {
     /// Port and packing of a three-position valve lie beyond its front seat: those of the suction
     /// valve on the compressor, those of the liquid valve on its line. A two-position valve has
     /// both on the line set's side.
-    pub fn place_of(&self, spot: Spot) -> Place {
+    pub fn place_of(&self, spot: Spot) -> Section {
         match spot {
-            Spot::OutdoorCoil => Place::Condenser,
-            Spot::IndoorCoil => Place::Evaporator,
+            Spot::OutdoorCoil => Section::Condenser,
+            Spot::IndoorCoil => Section::Evaporator,
             Spot::Stem(Line::Liquid)
             | Spot::Port(Line::Liquid)
-            | Spot::Joint(Joint::LiquidValve | Joint::DrierInlet) => Place::LiquidLine,
-            Spot::Joint(Joint::DrierOutlet | Joint::IndoorLiquid) => Place::AfterDrier,
+            | Spot::Joint(Joint::LiquidValve | Joint::DrierInlet) => Section::LiquidLine,
+            Spot::Joint(Joint::DrierOutlet | Joint::IndoorLiquid) => Section::AfterDrier,
             Spot::Stem(Line::Suction) | Spot::Port(Line::Suction)
                 if !self.valve(Line::Suction).has_core() =>
             {
-                Place::Shell
+                Section::Shell
             }
             Spot::Stem(Line::Suction)
             | Spot::Port(Line::Suction)
-            | Spot::Joint(Joint::IndoorSuction | Joint::SuctionValve) => Place::SuctionLine,
+            | Spot::Joint(Joint::IndoorSuction | Joint::SuctionValve) => Section::SuctionLine,
         }
     }
 

@@ -1,31 +1,11 @@
 //! What faults and repairs change in the circuit.
 
-use super::circuit::{Link, Place, Plant};
+use super::circuit::{Plant, Section};
 use super::desiccant;
-use super::metering::Metering;
 use super::network::gas::MOLAR_MASS;
 use super::network::{Direction, Law, Path, Restriction};
 
 impl Plant {
-    /// Sets the share of the drier's flow area that is lost to dirt, 0 to 1.
-    pub fn set_drier_clogging(&mut self, share: f64) {
-        self.drier_clogging = share.clamp(0.0, 1.0);
-        self.renew_law(Link::Drier as usize);
-    }
-
-    /// Sets the share of the metering device's area that is lost to dirt, 0 to 1.
-    pub const fn set_metering_blockage(&mut self, share: f64) {
-        self.machines.metering.blockage = share.clamp(0.0, 1.0);
-    }
-
-    /// Puts another metering device in; an expansion valve's bulb is as warm as its place.
-    pub fn replace_metering(&mut self, data: &super::MeteringData) {
-        let t = self.network.node(self.node(Place::Evaporator)).temperature;
-        let mut fresh = Metering::new(data, self.network.refrigerant(), t);
-        fresh.opening = self.machines.metering.opening;
-        self.machines.metering = fresh;
-    }
-
     /// Sets the area that leaks back past the compressor's valves, m².
     pub fn set_valve_leak(&mut self, area: f64) {
         let law = if area > 0.0 {
@@ -39,13 +19,13 @@ impl Plant {
 
     /// Water that the drier's desiccant holds, kg.
     pub fn desiccant_water(&self) -> f64 {
-        let node = self.network.node(self.node(Place::AfterDrier));
+        let node = self.network.node(self.node(Section::AfterDrier));
         node.bound_water * MOLAR_MASS[2]
     }
 
     /// Sets the water that the desiccant holds, kg, as a new drier brings it.
     pub fn set_desiccant_water(&mut self, water: f64) {
-        let node = self.node(Place::AfterDrier);
+        let node = self.node(Section::AfterDrier);
         let moles = water.max(0.0) / MOLAR_MASS[2];
         self.network.set_bound_water(node, moles);
     }
@@ -65,13 +45,13 @@ impl Plant {
     /// Lets the desiccant lie open for `dt`, s, in air with the vapour pressure of water `outside`,
     /// Pa: its ends are apart, and the air comes to it freely.
     pub fn expose_desiccant(&mut self, outside: f64, dt: f64) {
-        let node = self.network.node(self.node(Place::AfterDrier));
+        let node = self.network.node(self.node(Section::AfterDrier));
         let (held, t) = (node.bound_water, node.temperature);
         let saturated = self.network.water_pressure(t);
         let taken = desiccant::taken_from_air(held, self.drier_capacity, outside, saturated, dt);
         let moles = (held + taken).max(0.0);
         self.network
-            .set_bound_water(self.node(Place::AfterDrier), moles);
+            .set_bound_water(self.node(Section::AfterDrier), moles);
     }
 
     /// Water that a fresh desiccant holds at most, kg.

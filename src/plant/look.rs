@@ -1,6 +1,6 @@
 //! Looking inside a circuit: pressures, temperatures and what is in the unit without the kit.
 
-use super::{Place, Plant, receiver};
+use super::{Plant, Section, receiver};
 use crate::fluid::gas::MOLAR_MASS;
 use crate::fluid::refrigerant::Refrigerant;
 
@@ -19,29 +19,29 @@ pub struct Contents {
 
 impl Plant {
     /// The places of this unit, with the flow; a receiver last.
-    pub fn places(&self) -> impl Iterator<Item = Place> {
-        let receiver = self.has_receiver().then_some(Place::Receiver);
-        Place::ALL.into_iter().chain(receiver)
+    pub fn places(&self) -> impl Iterator<Item = Section> {
+        let receiver = self.has_receiver().then_some(Section::Receiver);
+        Section::ALL.into_iter().chain(receiver)
     }
 
     /// Whether there is a receiver.
     pub fn has_receiver(&self) -> bool {
-        self.node(Place::Receiver) != self.node(Place::Condenser)
+        self.node(Section::Receiver) != self.node(Section::Condenser)
     }
 
     /// The share of the receiver that liquid fills, if there is one.
     pub fn receiver_level(&self) -> Option<f64> {
-        let node = self.network().node(self.node(Place::Receiver));
+        let node = self.network().node(self.node(Section::Receiver));
         self.has_receiver().then(|| receiver::level(node))
     }
 
     /// The absolute pressure at a place, Pa.
-    pub fn pressure(&self, place: Place) -> f64 {
+    pub fn pressure(&self, place: Section) -> f64 {
         self.network().node(self.node(place)).pressure
     }
 
     /// The temperature at a place, K.
-    pub fn temperature(&self, place: Place) -> f64 {
+    pub fn temperature(&self, place: Section) -> f64 {
         self.network().node(self.node(place)).temperature
     }
 

@@ -30,7 +30,7 @@ mod unit;
 mod zones;
 
 pub use air_side::AirSide;
-pub use circuit::{Air, Conditions, Link, Place, Plant, TICK};
+pub use circuit::{Air, Conditions, Link, Plant, Section, TICK};
 pub use compressor::CompressorData;
 pub use condenser::CondenserData;
 pub use desiccant::DrierData;

@@ -13,7 +13,7 @@ const RESTS_IN_RECEIVER: [(usize, f64); 5] =
     [(7, 0.75), (2, 0.05), (3, 0.05), (4, 0.05), (5, 0.10)];
 
 /// Lays the nodes of a unit out, rested at `t`, K, with `charge` kg in them, in the order of
-/// [`Place`](super::Place); where there is no receiver the outdoor coil stands in its place.
+/// [`Section`](super::Section); where there is no receiver the outdoor coil stands in its place.
 pub(super) fn lay_out(network: &mut Network, unit: &Unit, charge: f64, t: f64) -> [NodeId; 8] {
     let shapes = shapes(unit);
     let (masses, dissolved) = rested(unit, &shapes, charge, t);

@@ -3,7 +3,7 @@
 use super::Page;
 use super::wrap::cell;
 use crate::attempt::Mode;
-use crate::marking::phrases;
+use crate::marking::evidence;
 use std::fmt::Write;
 
 /// The attempts of a class, one line each, in the order given, with a head and a closing line.
@@ -23,7 +23,7 @@ pub fn class_table(pages: &[Page]) -> String {
             cell(&page.person, 22),
             cell(&page.scenario, 16),
             page.mode.map_or("", Mode::word),
-            phrases::clock(page.duration),
+            evidence::clock(page.duration),
             page.report.score_percent,
             page.result(),
             missed(page)

@@ -2,7 +2,7 @@
 
 use super::wrap::wrapped;
 use crate::attempt::Mode;
-use crate::marking::{Mark, Report, phrases};
+use crate::marking::{Mark, Report, evidence};
 use std::fmt;
 
 /// One attempt, ready for print.
@@ -81,7 +81,7 @@ impl Page {
             ("Customer     ", self.customer.clone()),
             ("Complaint    ", self.complaint.clone()),
             ("Mode         ", self.mode_text()),
-            ("Duration     ", phrases::clock(self.duration)),
+            ("Duration     ", evidence::clock(self.duration)),
             ("Recording    ", genuine.to_owned()),
             ("Fingerprint  ", self.fingerprint.clone()),
             ("Program      ", self.program.clone()),
@@ -98,7 +98,7 @@ impl Page {
             f.write_str("  none\n")?;
         }
         for finding in &self.report.findings {
-            let head = format!("  {:>8}  ", phrases::clock(finding.tick));
+            let head = format!("  {:>8}  ", evidence::clock(finding.tick));
             f.write_str(&wrapped(&head, &finding.text.to_string()))?;
         }
         Ok(())
@@ -148,7 +148,7 @@ fn mark_text(mark: &Mark) -> String {
     let critical = if mark.critical { " (critical)" } else { "" };
     let mut text = wrapped(&head, &format!("{}{critical}", mark.criterion));
     for evidence in &mark.evidence {
-        let head = format!("           {:>8}  ", phrases::clock(evidence.at));
+        let head = format!("           {:>8}  ", evidence::clock(evidence.at));
         text.push_str(&wrapped(&head, &evidence.text.to_string()));
     }
     if let Some(own) = &mark.assessor {

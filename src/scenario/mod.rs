@@ -11,7 +11,7 @@ mod units;
 
 pub(crate) use check::{check_bound, check_not_empty, check_version};
 pub use diagnostic::Diagnostic;
-pub use document::{Document, Place};
+pub use document::{Document, Located};
 pub use load::shipped_names;
 pub(crate) use load::{in_order, read_file};
 pub use rubric::{Criterion, EndState, Rule};

@@ -6,9 +6,9 @@ mod action;
 mod finding;
 mod level;
 mod milestone;
-mod phrase;
+mod name;
 mod reading;
-mod sheet;
+mod sheet_field;
 
 pub use crate::kit::{GaugePlace, Hose, HoseEnd, ThermometerPlace};
 pub use crate::plant::{Arrow, Joint, Line, Spot, ThermostatCall};
@@ -17,4 +17,4 @@ pub use finding::{Finding, FindingKind};
 pub use level::{Bound, Dimension, Level, Quantity};
 pub use milestone::{Condition, Milestone, Status};
 pub use reading::{Reading, Shown};
-pub use sheet::{Diagnosis, SheetField};
+pub use sheet_field::{Diagnosis, SheetField};

@@ -3,7 +3,7 @@
 //! source is named.
 
 use crate::bench::{Bench, microns, psig, shows};
-use coldbench::plant::{Arrow, Joint, Line, Place, Spot};
+use coldbench::plant::{Arrow, Joint, Line, Section, Spot};
 use coldbench::units::{GaugePressure, MICRON};
 use coldbench::words::{
     Action, FindingKind, GaugePlace, Hose, HoseEnd, Reading, SheetField, ThermometerPlace,
@@ -211,7 +211,7 @@ fn without_a_regulator_the_cylinder_is_on_the_coil() {
         .act(Action::NitrogenValve(true))
         .run(60.0);
     assert!(bench.count(FindingKind::NoRegulator) > 0);
-    assert!(bench.job.true_pressure(Place::Evaporator) > GaugePressure::from_psig(300.0));
+    assert!(bench.job.true_pressure(Section::Evaporator) > GaugePressure::from_psig(300.0));
     assert!(bench.found(FindingKind::OverNameplate) > 0.0);
     assert!(bench.loses("Nitrogen only through the regulator"));
 }

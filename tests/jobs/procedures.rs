@@ -3,7 +3,7 @@
 
 use coldbench::attempt::Observer;
 use coldbench::job::procedure::{Performance, Procedure};
-use coldbench::job::{Door, Job, Refusal, TICKS_PER_SECOND};
+use coldbench::job::{Driver, Job, Refusal, TICKS_PER_SECOND};
 use coldbench::marking::{CourseRecorder, Report};
 use coldbench::plant::FaultKind;
 use coldbench::scenario::{EndState, Rule, Scenario};
@@ -15,7 +15,7 @@ struct Watched {
     course: CourseRecorder,
 }
 
-impl Door for Watched {
+impl Driver for Watched {
     fn apply(&mut self, action: Action) -> Result<(), Refusal> {
         let done = self.job.apply(action);
         self.course.action(&self.job, &action, done.is_err());

@@ -2,7 +2,7 @@
 //! joins with what, seen at the gauges. All of it is *common practice, no source*.
 
 use crate::bench::{Bench, psig};
-use coldbench::plant::{Line, Place};
+use coldbench::plant::{Line, Section};
 use coldbench::units::{Fraction, PSI};
 use coldbench::words::{Action, FindingKind, Hose, HoseEnd, Reading};
 
@@ -26,7 +26,7 @@ fn running() -> Bench {
 }
 
 /// The true gauge pressure at a place, psig.
-fn true_psig(bench: &Bench, place: Place) -> f64 {
+fn true_psig(bench: &Bench, place: Section) -> f64 {
     bench.job.true_pressure(place).pascals() / PSI
 }
 
@@ -34,8 +34,8 @@ fn true_psig(bench: &Bench, place: Place) -> f64 {
 fn a_back_seated_valve_shows_the_gauge_nothing() {
     let bench = hooked_up().run(60.0);
     // The coil in the cold room draws the standing pressure down; there is pressure all the same.
-    assert!(true_psig(&bench, Place::Shell) > 30.0);
-    assert!(true_psig(&bench, Place::LiquidLine) > 30.0);
+    assert!(true_psig(&bench, Section::Shell) > 30.0);
+    assert!(true_psig(&bench, Section::LiquidLine) > 30.0);
     for gauge in [Reading::LowGauge, Reading::HighGauge] {
         let shown = psig(&bench.job, gauge);
         assert!(shown.abs() < 2.0, "{gauge:?} {shown:.1} psig");
@@ -48,8 +48,8 @@ fn cracking_it_off_the_back_seat_brings_the_pressure_to_the_port() {
     let bench = stem(hooked_up(), Line::Suction, 0.95);
     let bench = stem(bench, Line::Liquid, 0.95).run(30.0);
     for (gauge, place) in [
-        (Reading::LowGauge, Place::Shell),
-        (Reading::HighGauge, Place::LiquidLine),
+        (Reading::LowGauge, Section::Shell),
+        (Reading::HighGauge, Section::LiquidLine),
     ] {
         let (shown, inside) = (psig(&bench.job, gauge), true_psig(&bench, place));
         assert!((shown - inside).abs() < 4.0, "{shown:.1}, {inside:.1} psig");
@@ -105,8 +105,8 @@ fn a_front_seated_suction_valve_leaves_its_port_on_the_compressor() {
         psig(job, Reading::LowGauge) < -2.0
     });
     let bench = bench.run(5.0);
-    assert!(true_psig(&bench, Place::SuctionLine) > 5.0);
-    assert!(true_psig(&bench, Place::Shell) < -2.0);
+    assert!(true_psig(&bench, Section::SuctionLine) > 5.0);
+    assert!(true_psig(&bench, Section::Shell) < -2.0);
     assert!(bench.found(FindingKind::RanInVacuum) > 0.0);
 }
 
@@ -131,9 +131,9 @@ fn a_front_seated_king_valve_pumps_the_charge_down_into_the_receiver() {
         "{before:.2} {after:.2}"
     );
     assert!(psig(&bench.job, Reading::HighGauge) < 35.0);
-    assert!(true_psig(&bench, Place::Receiver) > 80.0);
+    assert!(true_psig(&bench, Section::Receiver) > 80.0);
     let plant = bench.job.plant();
-    let receiver = plant.network().node(plant.node(Place::Receiver));
+    let receiver = plant.network().node(plant.node(Section::Receiver));
     let held = receiver.refrigerant / bench.truth().charge;
     assert!(held > 0.8, "{held:.2} of the charge in the receiver");
 }

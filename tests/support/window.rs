@@ -2,16 +2,13 @@
 
 #![allow(dead_code, reason = "each test file takes what it needs")]
 
-#[path = "folder.rs"]
-mod folder;
-
+use crate::folder::Folder;
 use coldbench::gui::{App, Attempts, Part};
 use coldbench::job::Job;
 use coldbench::scenario::{Scenario, shipped_names};
 use eframe::egui::{Key, Pos2, Rect, Theme, Vec2, ViewportId};
 use egui_kittest::Harness;
 use egui_kittest::kittest::{NodeT as _, Queryable as _};
-use folder::Folder;
 use std::fs;
 use std::ops::{Deref, DerefMut};
 use std::time::Duration;

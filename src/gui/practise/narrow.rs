@@ -1,13 +1,13 @@
 //! The room in a small window, or with large text: one thing at a time over a row of faces.
 
-use super::{Practise, Side, Wish};
+use super::{Exit, Practise, Side};
 use crate::gui::coach::coach_ui;
 use crate::gui::hands::hands_ui;
 use crate::gui::room::{FACES_HEIGHT, faces_ui, scrolled_instruments, scrolled_site};
-use crate::gui::sheet::sheet_ui;
+use crate::gui::sheet_panel::sheet_ui;
 use crate::gui::site::site_ui;
 use crate::gui::view::{Reads, View};
-use crate::job::Door as _;
+use crate::job::Driver as _;
 use crate::words::Action;
 use eframe::egui::{CentralPanel, Frame, Key, Panel, Ui};
 
@@ -18,7 +18,7 @@ impl Practise {
         ui: &mut Ui,
         frame: Frame,
         reads: Reads,
-        (actions, wish): (&mut Vec<Action>, &mut Option<Wish>),
+        (actions, exit): (&mut Vec<Action>, &mut Option<Exit>),
     ) {
         if self.side != Side::Instruments {
             Panel::bottom("faces")
@@ -31,7 +31,7 @@ impl Practise {
             ui.separator();
             match self.side {
                 Side::Site => self.narrow_site_ui(ui, reads, actions),
-                Side::Time => *wish = self.time_ui(ui, reads),
+                Side::Time => *exit = self.time_ui(ui, reads),
                 Side::Chart => self.chart_ui(ui, reads),
                 Side::Instruments => scrolled_instruments(ui, &self.view(reads)),
                 side => {

@@ -1,10 +1,10 @@
 //! What a person chose once and finds again: language, units, gauge scale, colours, size of text.
 
-mod kept;
 mod panel;
+mod settings_file;
 
-pub use kept::Keeper;
 pub use panel::settings_ui;
+pub use settings_file::SettingsFile;
 
 use super::system::System;
 use super::theme::Colours;

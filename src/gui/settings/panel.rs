@@ -1,6 +1,6 @@
 //! The settings as they are chosen.
 
-use super::{Keeper, Scale, Settings, TextSize};
+use super::{Scale, Settings, SettingsFile, TextSize};
 use crate::fluid::refrigerant::Refrigerant;
 use crate::gui::system::System;
 use crate::gui::theme::Colours;
@@ -8,7 +8,7 @@ use crate::gui::widgets::choice;
 use eframe::egui::{Grid, RichText, Ui};
 
 /// Shows the settings to choose from, and what is wrong with where they are kept.
-pub fn settings_ui(ui: &mut Ui, settings: &mut Settings, keeper: &Keeper) {
+pub fn settings_ui(ui: &mut Ui, settings: &mut Settings, file: &SettingsFile) {
     let language = settings.language;
     Grid::new("settings").num_columns(2).show(ui, |ui| {
         ui.label(language.say("settings-units"));
@@ -41,7 +41,7 @@ pub fn settings_ui(ui: &mut Ui, settings: &mut Settings, keeper: &Keeper) {
         });
         ui.end_row();
     });
-    if let Some(trouble) = &keeper.trouble {
+    if let Some(trouble) = &file.trouble {
         ui.label(RichText::new(trouble.in_language(language)).color(ui.visuals().warn_fg_color));
     }
 }

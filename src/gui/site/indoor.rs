@@ -5,7 +5,7 @@ use super::layout::{INDOOR, line_y};
 use super::outdoor::blades;
 use crate::gui::part::call_label;
 use crate::gui::view::View;
-use crate::job::Coat;
+use crate::job::PipeSurface;
 use crate::plant::Line;
 use eframe::egui::{Align2, Rect, pos2};
 
@@ -95,8 +95,8 @@ fn coil(canvas: &Canvas) {
 fn coat(canvas: &Canvas, view: &View) {
     let palette = canvas.palette;
     match view.indoor_coil_coat() {
-        Coat::Dry => {}
-        Coat::Frost => {
+        PipeSurface::Dry => {}
+        PipeSurface::Frost => {
             let frost = canvas.stroke(2.0, palette.frost);
             for side in [-1.0, 1.0] {
                 for i in 1..9 {
@@ -108,7 +108,7 @@ fn coat(canvas: &Canvas, view: &View) {
                 }
             }
         }
-        Coat::Sweat => {
+        PipeSurface::Sweat => {
             // A drop falls from each slab's foot into the pan, a step every half second.
             let fallen = (view.now() / 5 % 2) as f32 * 4.0;
             for x in [818.0, 830.0, 930.0, 942.0] {

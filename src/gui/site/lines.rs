@@ -4,7 +4,7 @@ use super::canvas::{Canvas, around};
 use super::carry::{Carried, Held};
 use super::layout::{self, VALVES, line_y};
 use crate::gui::view::View;
-use crate::job::{Coat, Glass};
+use crate::job::{Glass, PipeSurface};
 use crate::kit::ThermometerPlace;
 use crate::plant::{Arrow, Joint, Line, Made, Spot};
 use eframe::egui::{Align2, Color32};
@@ -238,15 +238,15 @@ fn coats(canvas: &Canvas, view: &View) {
         let coat = view.coat(place);
         let mut x: f32 = from;
         let mut up = true;
-        while x < to && coat != Coat::Dry {
+        while x < to && coat != PipeSurface::Dry {
             match coat {
-                Coat::Frost => {
+                PipeSurface::Frost => {
                     let stroke = canvas.stroke(2.0, palette.frost);
                     for (dx, dy) in [(-4.0, -10.0), (4.0, 10.0), (4.0, -10.0), (-4.0, 10.0)] {
                         canvas.line(&[(x, y), (x + dx, y + dy)], stroke);
                     }
                 }
-                Coat::Sweat => {
+                PipeSurface::Sweat => {
                     let drop = if up { y + 7.0 } else { y + 10.0 };
                     canvas.circle(
                         x,
@@ -256,7 +256,7 @@ fn coats(canvas: &Canvas, view: &View) {
                         canvas.stroke(0.5, palette.water),
                     );
                 }
-                Coat::Dry => {}
+                PipeSurface::Dry => {}
             }
             up = !up;
             x += 14.0;

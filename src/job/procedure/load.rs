@@ -2,7 +2,7 @@
 
 use super::Procedure;
 use crate::scenario::{
-    Diagnostic, Document, Place, check_bound, check_not_empty, check_version, in_order, read_file,
+    Diagnostic, Document, Located, check_bound, check_not_empty, check_version, in_order, read_file,
 };
 use crate::units::{Mass, TemperatureDifference, Time};
 use crate::words::{Dimension, Level, Reading, SheetField};
@@ -106,14 +106,14 @@ impl Procedure {
     }
 }
 
-fn check_steps(steps: Place<'_>, wrong: &mut Vec<Diagnostic>) {
+fn check_steps(steps: Located<'_>, wrong: &mut Vec<Diagnostic>) {
     for step in steps.items() {
         check_step(step, wrong);
     }
 }
 
 /// Checks one step by the fields that it has, so that one wrong field hides no other.
-fn check_step(step: Place<'_>, wrong: &mut Vec<Diagnostic>) {
+fn check_step(step: Located<'_>, wrong: &mut Vec<Diagnostic>) {
     if let Some(reading) = step.field("reading").read::<Reading>() {
         let what = format!("{reading:?}");
         check_bound(step.field("is"), &what, reading.dimension(), wrong);
@@ -146,7 +146,7 @@ fn check_step(step: Place<'_>, wrong: &mut Vec<Diagnostic>) {
     check_steps(step.field("steps"), wrong);
 }
 
-fn check_time(time: Place<'_>, wrong: &mut Vec<Diagnostic>) {
+fn check_time(time: Located<'_>, wrong: &mut Vec<Diagnostic>) {
     if let Some(found) = time.read::<Time>()
         && !(found.seconds() > 0.0 && found.hours() <= HOURS_MAX)
     {
@@ -156,7 +156,7 @@ fn check_time(time: Place<'_>, wrong: &mut Vec<Diagnostic>) {
 }
 
 /// Checks a value that the procedure writes on the job sheet by itself.
-fn check_written(action: Place<'_>, wrong: &mut Vec<Diagnostic>) {
+fn check_written(action: Located<'_>, wrong: &mut Vec<Diagnostic>) {
     let value = action.field("value");
     if let (Some(field), Some(level)) = (
         action.field("field").read::<SheetField>(),
@@ -168,7 +168,7 @@ fn check_written(action: Place<'_>, wrong: &mut Vec<Diagnostic>) {
     }
 }
 
-fn check_goal(goal: Place<'_>, wrong: &mut Vec<Diagnostic>) {
+fn check_goal(goal: Located<'_>, wrong: &mut Vec<Diagnostic>) {
     let (first, second) = (goal.item(0), goal.item(1));
     if let Some(reading) = first.read::<Reading>() {
         check_bound(second, &format!("{reading:?}"), reading.dimension(), wrong);

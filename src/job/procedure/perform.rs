@@ -1,10 +1,10 @@
-//! Carries a procedure out, through the same door as everybody else.
+//! Carries a procedure out, through the same driver as everybody else.
 
 use super::course::{CourseLine, clock, key_readings, readings_text};
 use super::round::as_written;
 use super::wait::{Awaited, Look, Wait};
 use super::{Goal, Procedure, Step};
-use crate::job::{Door, Job, Refusal, TICKS_PER_SECOND};
+use crate::job::{Driver, Job, Refusal, TICKS_PER_SECOND};
 use crate::units::{Fraction, Mass, Time};
 use crate::words::{Action, Bound, Reading, SheetField};
 use thiserror::Error;
@@ -62,7 +62,7 @@ fn then_showed(readings: &str) -> String {
 
 /// A procedure being carried out. It tells its course line by line.
 pub struct Performance<'a> {
-    door: &'a mut dyn Door,
+    driver: &'a mut dyn Driver,
     course: &'a mut dyn FnMut(CourseLine),
 }
 
@@ -73,9 +73,9 @@ impl std::fmt::Debug for Performance<'_> {
 }
 
 impl<'a> Performance<'a> {
-    /// A performance behind a door; `course` gets a line for each step done.
-    pub fn new(door: &'a mut dyn Door, course: &'a mut dyn FnMut(CourseLine)) -> Self {
-        Self { door, course }
+    /// A performance behind a driver; `course` gets a line for each step done.
+    pub fn new(driver: &'a mut dyn Driver, course: &'a mut dyn FnMut(CourseLine)) -> Self {
+        Self { driver, course }
     }
 
     /// Does the whole procedure, or stops at the first step that cannot be done.
@@ -122,7 +122,7 @@ impl<'a> Performance<'a> {
         };
         done.map_err(|why| self.stopped(step, number, why))?;
         let written = match step {
-            Step::Note(field) => self.door.job().sheet().entry(*field),
+            Step::Note(field) => self.driver.job().sheet().entry(*field),
             _ => None,
         };
         let text = match written {
@@ -134,12 +134,12 @@ impl<'a> Performance<'a> {
     }
 
     fn tell(&mut self, text: String, number: &str) {
-        let line = CourseLine::of(number.to_owned(), text, self.door.job());
+        let line = CourseLine::of(number.to_owned(), text, self.driver.job());
         (self.course)(line);
     }
 
     fn stopped(&self, step: &Step, number: &str, why: Why) -> Stopped {
-        let job = self.door.job();
+        let job = self.driver.job();
         Stopped {
             tick: job.now(),
             step: number.to_owned(),
@@ -150,23 +150,23 @@ impl<'a> Performance<'a> {
     }
 
     fn apply(&mut self, action: Action) -> Result<(), Why> {
-        Ok(self.door.apply(action)?)
+        Ok(self.driver.apply(action)?)
     }
 
     fn wait(&mut self, time: Time) {
         for _ in 0..ticks(time) {
-            self.door.tick();
+            self.driver.tick();
         }
     }
 
     fn until(&mut self, reading: Reading, is: Bound, within: Time, hold: Time) -> Result<(), Why> {
         let mut wait = Wait::new(Awaited::Shows(reading, is, hold), within);
         loop {
-            match wait.look(self.door.job()) {
-                Look::NotYet => self.door.tick(),
+            match wait.look(self.driver.job()) {
+                Look::NotYet => self.driver.tick(),
                 Look::Reached => return Ok(()),
                 Look::GaveUp => {
-                    let shown = self.door.job().reading(reading).to_string();
+                    let shown = self.driver.job().reading(reading).to_string();
                     return Err(Why::NotInTime { within, shown });
                 }
             }
@@ -174,19 +174,19 @@ impl<'a> Performance<'a> {
     }
 
     fn note(&mut self, field: SheetField) -> Result<(), Why> {
-        let given = self.door.job().instruments_for(field);
+        let given = self.driver.job().instruments_for(field);
         let value = as_written(given.ok_or(Why::NothingToNote(field))?);
         self.apply(Action::Write { field, value })
     }
 
     fn weigh_in(&mut self, mass: Mass, opening: Fraction, within: Time) -> Result<(), Why> {
         let scale = |job: &Job| job.reading(Reading::Scale).quantity();
-        let start = scale(self.door.job()).map(|quantity| quantity.si);
+        let start = scale(self.driver.job()).map(|quantity| quantity.si);
         self.apply(Action::CylinderValve(opening))?;
         let mut is_weighed = false;
         for _ in 0..ticks(within) {
-            self.door.tick();
-            let now = scale(self.door.job()).map(|quantity| quantity.si);
+            self.driver.tick();
+            let now = scale(self.driver.job()).map(|quantity| quantity.si);
             is_weighed = start
                 .zip(now)
                 .is_some_and(|(s, n)| s - n >= mass.kilograms());
@@ -199,7 +199,7 @@ impl<'a> Performance<'a> {
         if is_weighed {
             Ok(())
         } else {
-            let shown = self.door.job().reading(Reading::Scale).to_string();
+            let shown = self.driver.job().reading(Reading::Scale).to_string();
             Err(Why::NotInTime { within, shown })
         }
     }
@@ -213,16 +213,19 @@ impl<'a> Performance<'a> {
         number: &str,
     ) -> Result<(), Stopped> {
         let mut rounds = 0;
-        while !until.is_reached(self.door.job()) {
+        while !until.is_reached(self.driver.job()) {
             if rounds == at_most {
-                let shown = until.given(self.door.job());
+                let shown = until.given(self.driver.job());
                 return Err(self.stopped(step, number, Why::NotInRounds { rounds, shown }));
             }
             rounds += 1;
             self.steps(steps, &format!("{number}."))?;
         }
         self.tell(
-            format!("{until}: {}, {rounds} rounds", until.given(self.door.job())),
+            format!(
+                "{until}: {}, {rounds} rounds",
+                until.given(self.driver.job())
+            ),
             number,
         );
         Ok(())

@@ -1,7 +1,7 @@
 //! Air in the circuit.
 
-use super::{Fault, FaultSheet, Patient};
-use crate::plant::{Place, network::Amounts};
+use super::{Fault, FaultSheet, FaultTarget};
+use crate::plant::{Section, network::Amounts};
 use crate::text::Message;
 use crate::units::Mass;
 
@@ -15,8 +15,8 @@ pub(super) static SHEET: FaultSheet = FaultSheet {
 };
 
 /// Puts air in the condenser, where it gathers.
-pub(super) fn plant(air: Mass, patient: &mut Patient<'_>) {
-    let at = patient.plant.node(Place::Condenser);
+pub(super) fn plant(air: Mass, patient: &mut FaultTarget<'_>) {
+    let at = patient.plant.node(Section::Condenser);
     patient
         .plant
         .network_mut()

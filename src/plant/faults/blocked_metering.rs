@@ -1,6 +1,6 @@
 //! Dirt at the metering device.
 
-use super::{Fault, FaultSheet, Patient};
+use super::{Fault, FaultSheet, FaultTarget};
 use crate::text::Message;
 use crate::units::Fraction;
 
@@ -14,6 +14,6 @@ pub(super) static SHEET: FaultSheet = FaultSheet {
 };
 
 /// Takes flow area from the metering device.
-pub(super) fn plant(share: Fraction, patient: &mut Patient<'_>) {
+pub(super) fn plant(share: Fraction, patient: &mut FaultTarget<'_>) {
     patient.fittings.metering_dirt = share.get();
 }

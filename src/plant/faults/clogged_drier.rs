@@ -1,6 +1,6 @@
 //! Dirt in the filter drier.
 
-use super::{Fault, FaultSheet, Patient};
+use super::{Fault, FaultSheet, FaultTarget};
 use crate::text::Message;
 use crate::units::Fraction;
 
@@ -14,6 +14,6 @@ pub(super) static SHEET: FaultSheet = FaultSheet {
 };
 
 /// Takes flow area from the drier in place.
-pub(super) fn plant(share: Fraction, patient: &mut Patient<'_>) {
+pub(super) fn plant(share: Fraction, patient: &mut FaultTarget<'_>) {
     patient.fittings.drier.clogging = share.get();
 }

@@ -1,6 +1,6 @@
 //! A dirty indoor air filter.
 
-use super::{Fault, FaultSheet, Patient};
+use super::{Fault, FaultSheet, FaultTarget};
 use crate::text::Message;
 use crate::units::Fraction;
 
@@ -14,6 +14,6 @@ pub(super) static SHEET: FaultSheet = FaultSheet {
 };
 
 /// Takes air from the indoor coil.
-pub(super) fn plant(share: Fraction, patient: &mut Patient<'_>) {
+pub(super) fn plant(share: Fraction, patient: &mut FaultTarget<'_>) {
     patient.air.filter_dirt = share.get();
 }

@@ -1,6 +1,6 @@
 //! A hole to the air.
 
-use super::{Fault, FaultSheet, Patient};
+use super::{Fault, FaultSheet, FaultTarget};
 use crate::plant::{Joint, Spot};
 use crate::text::Message;
 use crate::units::Length;
@@ -20,7 +20,7 @@ pub(super) static SHEET: FaultSheet = FaultSheet {
 
 /// Scores a flare, or makes a hole in a core, a packing or a coil. The cap of a port or stem that
 /// leaks is gone: on, it would be the seal.
-pub(super) fn plant(at: Spot, hole: Length, patient: &mut Patient<'_>) {
+pub(super) fn plant(at: Spot, hole: Length, patient: &mut FaultTarget<'_>) {
     let area = FRAC_PI_4 * hole.metres() * hole.metres();
     let fittings = &mut *patient.fittings;
     match at {

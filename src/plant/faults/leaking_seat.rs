@@ -1,6 +1,6 @@
 //! A service valve that does not seat.
 
-use super::{Fault, FaultSheet, Patient};
+use super::{Fault, FaultSheet, FaultTarget};
 use crate::plant::Line;
 use crate::text::Message;
 use crate::units::Length;
@@ -19,7 +19,7 @@ pub(super) static SHEET: FaultSheet = FaultSheet {
 };
 
 /// Lets the closed seat leak.
-pub(super) fn plant(at: Line, hole: Length, patient: &mut Patient<'_>) {
+pub(super) fn plant(at: Line, hole: Length, patient: &mut FaultTarget<'_>) {
     let area = FRAC_PI_4 * hole.metres() * hole.metres();
     patient.fittings.valve_mut(at).seat_leak = area;
 }

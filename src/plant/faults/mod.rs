@@ -102,7 +102,7 @@ pub struct FaultSheet {
 
 /// What a fault is planted in: circuit, fittings and air.
 #[derive(Debug)]
-pub struct Patient<'a> {
+pub struct FaultTarget<'a> {
     /// The circuit.
     pub plant: &'a mut Plant,
     /// Valves, ports, joints, drier.
@@ -213,7 +213,7 @@ impl Fault {
 
     /// Plants it. What concerns the charge is done when the unit is filled, by
     /// [`Fault::charge_share`].
-    pub fn plant(self, patient: &mut Patient<'_>) {
+    pub fn plant(self, patient: &mut FaultTarget<'_>) {
         match self {
             Self::Undercharge(_) | Self::Overcharge(_) => {}
             Self::CloggedDrier(share) => clogged_drier::plant(share, patient),

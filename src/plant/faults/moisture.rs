@@ -1,7 +1,7 @@
 //! Water in the circuit.
 
-use super::{Fault, FaultSheet, Patient};
-use crate::plant::{Place, network::Amounts};
+use super::{Fault, FaultSheet, FaultTarget};
+use crate::plant::{Section, network::Amounts};
 use crate::text::Message;
 use crate::units::Mass;
 
@@ -20,8 +20,8 @@ const FILLS_DESICCANT: f64 = 2e-3;
 
 /// Puts water in the liquid line, whose liquid takes up what it can dissolve. The drier has stood
 /// in it for long and holds its share besides.
-pub(super) fn plant(water: Mass, patient: &mut Patient<'_>) {
-    let at = patient.plant.node(Place::LiquidLine);
+pub(super) fn plant(water: Mass, patient: &mut FaultTarget<'_>) {
+    let at = patient.plant.node(Section::LiquidLine);
     patient
         .plant
         .network_mut()

@@ -1,6 +1,6 @@
 //! Compressor valves that leak back.
 
-use super::{Fault, FaultSheet, Patient};
+use super::{Fault, FaultSheet, FaultTarget};
 use crate::text::Message;
 use crate::units::Area;
 
@@ -14,6 +14,6 @@ pub(super) static SHEET: FaultSheet = FaultSheet {
 };
 
 /// Lets gas leak back from the discharge side to the shell.
-pub(super) fn plant(area: Area, patient: &mut Patient<'_>) {
+pub(super) fn plant(area: Area, patient: &mut FaultTarget<'_>) {
     patient.plant.set_valve_leak(area.square_metres());
 }

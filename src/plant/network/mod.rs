@@ -377,21 +377,9 @@ impl Network {
         draw::outlet_of(self.refrigerant, self.node(id)).quality
     }
 
-    /// How many nodes there are.
-    pub fn node_count(&self) -> usize {
-        self.nodes.len()
-    }
-
     /// Sets what a node's outlets draw of a mixture.
     pub fn set_draws(&mut self, id: NodeId, draws: Draws) {
         self.nodes[usize::from(id.0)].draws = draws;
-    }
-
-    /// Sets the inner volume of a node, m³; its contents spread or crowd.
-    pub fn set_volume(&mut self, id: NodeId, volume: f64) {
-        if volume > 0.0 {
-            self.nodes[usize::from(id.0)].volume = volume;
-        }
     }
 
     /// A node, for the parts that live in it.

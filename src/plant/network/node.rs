@@ -149,24 +149,6 @@ impl Node {
         self.gas[0] + self.gas[1] + self.water_vapour_share * self.gas[2]
     }
 
-    /// Share of the refrigerant in what is gaseous, by mass; zero in an empty node.
-    pub fn refrigerant_share(&self) -> f64 {
-        let vapour = self.refrigerant - self.liquid;
-        let gases = self.mass_of_gas();
-        if vapour + gases > 0.0 {
-            vapour / (vapour + gases)
-        } else {
-            0.0
-        }
-    }
-
-    /// Share of the refrigerant in what is gaseous, by mole, for a molar mass in kg/mol.
-    pub fn refrigerant_mole_share(&self, molar_mass: f64) -> f64 {
-        let vapour = (self.refrigerant - self.liquid) / molar_mass;
-        let all = vapour + self.moles_of_gas();
-        if all > 0.0 { vapour / all } else { 0.0 }
-    }
-
     /// Mass of the gases in the vapour's space, kg.
     #[inline]
     pub(super) fn mass_of_gas(&self) -> f64 {

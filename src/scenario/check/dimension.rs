@@ -1,6 +1,6 @@
 //! A level must be of the kind that its reading, finding or blank is of.
 
-use super::super::{Diagnostic, Place};
+use super::super::{Diagnostic, Located};
 use crate::words::{Bound, Dimension, Level};
 
 /// What a dimension is called, and the units that a file may write it in.
@@ -32,7 +32,7 @@ pub(super) const fn difference_of(dimension: Dimension) -> Dimension {
 
 /// Checks that a level is of a dimension; `what` is what it is compared with.
 pub(crate) fn check_level(
-    level: Place<'_>,
+    level: Located<'_>,
     what: &str,
     dimension: Dimension,
     wrong: &mut Vec<Diagnostic>,
@@ -51,7 +51,7 @@ pub(crate) fn check_level(
 
 /// Checks that a bound is of a dimension and has an inside; `what` is what it bounds.
 pub(crate) fn check_bound(
-    bound: Place<'_>,
+    bound: Located<'_>,
     what: &str,
     dimension: Dimension,
     wrong: &mut Vec<Diagnostic>,

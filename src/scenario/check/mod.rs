@@ -9,13 +9,13 @@ mod rubric;
 pub(crate) use dimension::check_bound;
 
 use super::units::{unit_names, unit_text};
-use super::{Diagnostic, Place, diagnostic::did_you_mean};
+use super::{Diagnostic, Located, diagnostic::did_you_mean};
 use crate::plant::{Fault, FaultKind};
 use crate::units::{Fraction, Length, Mass, Temperature, Volume};
 use std::collections::BTreeSet;
 
 /// Checks a whole scenario.
-pub(super) fn check_scenario(file: Place<'_>) -> Vec<Diagnostic> {
+pub(super) fn check_scenario(file: Located<'_>) -> Vec<Diagnostic> {
     let mut wrong = Vec::new();
     check_version(file, &mut wrong);
     for name in ["title", "trains"] {
@@ -47,7 +47,7 @@ pub(super) fn check_scenario(file: Place<'_>) -> Vec<Diagnostic> {
 }
 
 /// Checks the version of a file of ours: all are at 1.
-pub(crate) fn check_version(file: Place<'_>, wrong: &mut Vec<Diagnostic>) {
+pub(crate) fn check_version(file: Located<'_>, wrong: &mut Vec<Diagnostic>) {
     let version = file.field("version");
     if let Some(found) = version.read::<u32>()
         && found != 1
@@ -58,13 +58,13 @@ pub(crate) fn check_version(file: Place<'_>, wrong: &mut Vec<Diagnostic>) {
 }
 
 /// Checks that a text says something.
-pub(crate) fn check_not_empty(text: Place<'_>, name: &str, wrong: &mut Vec<Diagnostic>) {
+pub(crate) fn check_not_empty(text: Located<'_>, name: &str, wrong: &mut Vec<Diagnostic>) {
     if text.read::<String>().is_some_and(|t| t.trim().is_empty()) {
         wrong.push(text.error(format!("{name} must not be empty")));
     }
 }
 
-fn check_unit(unit: Place<'_>, wrong: &mut Vec<Diagnostic>) {
+fn check_unit(unit: Located<'_>, wrong: &mut Vec<Diagnostic>) {
     let Some(name) = unit.read::<String>() else {
         return;
     };
@@ -80,7 +80,7 @@ fn check_unit(unit: Place<'_>, wrong: &mut Vec<Diagnostic>) {
 
 /// Checks that a number, told in `unit`, lies in a range.
 fn check_range(
-    place: Place<'_>,
+    place: Located<'_>,
     name: &str,
     found: Option<f64>,
     (least, most): (f64, f64),
@@ -96,7 +96,7 @@ fn check_range(
     }
 }
 
-fn check_site(site: Place<'_>, wrong: &mut Vec<Diagnostic>) {
+fn check_site(site: Located<'_>, wrong: &mut Vec<Diagnostic>) {
     // Chosen: weather in which somebody lives, rooms from a freezer to a boiler house, in °F.
     let plausible = [
         ("outdoor", (-20.0, 130.0)),
@@ -129,7 +129,7 @@ fn check_site(site: Place<'_>, wrong: &mut Vec<Diagnostic>) {
     }
 }
 
-fn check_space(space: Place<'_>, wrong: &mut Vec<Diagnostic>) {
+fn check_space(space: Located<'_>, wrong: &mut Vec<Diagnostic>) {
     // Chosen: from a cupboard to a hall, from shut up to a machinery room's emergency fan.
     let volume = space.field("volume");
     let found = volume.read().map(Volume::cubic_metres);
@@ -139,7 +139,7 @@ fn check_space(space: Place<'_>, wrong: &mut Vec<Diagnostic>) {
     check_range(changes, "air_changes", found, (0.0, 60.0), "an hour", wrong);
 }
 
-fn check_faults(faults: Place<'_>, wrong: &mut Vec<Diagnostic>) {
+fn check_faults(faults: Located<'_>, wrong: &mut Vec<Diagnostic>) {
     let mut planted = BTreeSet::new();
     for place in faults.items() {
         let Some(fault) = place.read::<Fault>() else {
@@ -174,7 +174,7 @@ fn line_of(fault: Fault) -> Option<crate::plant::Line> {
     }
 }
 
-fn check_cart(cart: Place<'_>, wrong: &mut Vec<Diagnostic>) {
+fn check_cart(cart: Located<'_>, wrong: &mut Vec<Diagnostic>) {
     // Chosen: what one person brings on a cart (common practice, no source).
     let refrigerant = cart.field("refrigerant");
     let found = refrigerant.read().map(Mass::kilograms);
@@ -187,7 +187,7 @@ fn check_cart(cart: Place<'_>, wrong: &mut Vec<Diagnostic>) {
     check_range(bore, "hose_bore", found, (2.0, 20.0), "mm", wrong);
 }
 
-fn check_costs(costs: Place<'_>, wrong: &mut Vec<Diagnostic>) {
+fn check_costs(costs: Located<'_>, wrong: &mut Vec<Diagnostic>) {
     check_not_empty(costs.field("money"), "money", wrong);
     if let Some(money) = costs.field("money").read::<String>()
         && money.chars().count() > 8

@@ -1,6 +1,6 @@
 //! What must be so in a rubric: every criterion can be met, and measures what it says.
 
-use super::super::{Criterion, Diagnostic, EndState, Place, Rule};
+use super::super::{Criterion, Diagnostic, EndState, Located, Rule};
 use super::dimension::{check_level, difference_of, name_and_units};
 use super::{check_bound, check_not_empty};
 use crate::plant::{Fault, FaultKind, Spot};
@@ -16,7 +16,7 @@ struct Against {
 }
 
 /// Checks the rubric of a scenario.
-pub(super) fn check_rubric(file: Place<'_>, wrong: &mut Vec<Diagnostic>) {
+pub(super) fn check_rubric(file: Located<'_>, wrong: &mut Vec<Diagnostic>) {
     let rubric = file.field("rubric");
     let criteria = rubric.items();
     if criteria.is_empty() && rubric.read::<Vec<Criterion>>().is_some() {
@@ -48,7 +48,7 @@ pub(super) fn check_rubric(file: Place<'_>, wrong: &mut Vec<Diagnostic>) {
 }
 
 /// Checks one rule. Each field is read by itself, so that one wrong field hides no other.
-fn check_rule(rule: Place<'_>, against: &Against, wrong: &mut Vec<Diagnostic>) {
+fn check_rule(rule: Located<'_>, against: &Against, wrong: &mut Vec<Diagnostic>) {
     if let Some(finding) = rule.field("finding").read::<FindingKind>() {
         let limit = rule.field("up_to");
         check_level(
@@ -100,7 +100,7 @@ fn check_rule(rule: Place<'_>, against: &Against, wrong: &mut Vec<Diagnostic>) {
 }
 
 /// Checks a condition.
-fn check_condition(condition: Place<'_>, wrong: &mut Vec<Diagnostic>) {
+fn check_condition(condition: Located<'_>, wrong: &mut Vec<Diagnostic>) {
     // `Shows` alone has two values.
     if let [reading, bound] = condition.items()[..]
         && let Some(reading) = reading.read::<Reading>()
@@ -110,14 +110,19 @@ fn check_condition(condition: Place<'_>, wrong: &mut Vec<Diagnostic>) {
 }
 
 /// Checks that something can still come after a milestone.
-fn check_comes_later(place: Place<'_>, first: Option<Milestone>, wrong: &mut Vec<Diagnostic>) {
+fn check_comes_later(place: Located<'_>, first: Option<Milestone>, wrong: &mut Vec<Diagnostic>) {
     if first == Some(Milestone::HandedBack) {
         let message = "nothing comes after the hand-back: this can never be met";
         wrong.push(place.error(message));
     }
 }
 
-fn check_hold(rule: Place<'_>, all: &[Condition], against: &Against, wrong: &mut Vec<Diagnostic>) {
+fn check_hold(
+    rule: Located<'_>,
+    all: &[Condition],
+    against: &Against,
+    wrong: &mut Vec<Diagnostic>,
+) {
     if all.is_empty() {
         let message = "at least one condition must hold";
         wrong.push(rule.field("all").error(message));
@@ -151,7 +156,7 @@ fn check_hold(rule: Place<'_>, all: &[Condition], against: &Against, wrong: &mut
     }
 }
 
-fn time_limit(criteria: &[Place<'_>]) -> Option<Time> {
+fn time_limit(criteria: &[Located<'_>]) -> Option<Time> {
     let limits = criteria
         .iter()
         .filter_map(|criterion| match criterion.field("rule").read() {
@@ -162,7 +167,7 @@ fn time_limit(criteria: &[Place<'_>]) -> Option<Time> {
 }
 
 fn check_diagnosis(
-    rule: Place<'_>,
+    rule: Located<'_>,
     fault: Option<FaultKind>,
     at: Option<Spot>,
     against: &Against,
@@ -193,13 +198,13 @@ fn check_diagnosis(
     wrong.push(rule.error_with_hint(message, "the diagnosis must name a fault of `faults`"));
 }
 
-fn check_is_some_time(place: Place<'_>, time: Time, wrong: &mut Vec<Diagnostic>) {
+fn check_is_some_time(place: Located<'_>, time: Time, wrong: &mut Vec<Diagnostic>) {
     if time.seconds() <= 0.0 {
         wrong.push(place.error("a time must be above 0"));
     }
 }
 
-fn check_not_negative(place: Place<'_>, name: &str, wrong: &mut Vec<Diagnostic>) {
+fn check_not_negative(place: Located<'_>, name: &str, wrong: &mut Vec<Diagnostic>) {
     let level = place.read::<Level>().map(Level::quantity);
     // A gauge pressure below 0 is a vacuum, and none of ours is bounded by one.
     if level.is_some_and(|level| level.dimension != Dimension::Temperature && level.si < 0.0) {

@@ -4,7 +4,7 @@
 //! those ([`read`]), and when it meets an error, that is noted and a stand-in ([`stand_in`]) put
 //! in the place of the wrong value, until serde comes through. Any type that serde can read can
 //! be read so, without a word about its fields here. Checks that go beyond the type find their
-//! way through the file by [`Place`]s.
+//! way through the file by [`Located`]s.
 
 mod problem;
 mod read;
@@ -34,7 +34,7 @@ pub struct Document {
 
 /// A value in a document, or the place where it is missing.
 #[derive(Debug, Clone, Copy)]
-pub struct Place<'d> {
+pub struct Located<'d> {
     document: &'d Document,
     node: Option<NodeId>,
     at: usize,
@@ -71,8 +71,8 @@ impl Document {
     }
 
     /// The value of the whole file.
-    pub const fn root(&self) -> Place<'_> {
-        Place {
+    pub const fn root(&self) -> Located<'_> {
+        Located {
             document: self,
             node: Some(self.tree.root),
             at: 0,
@@ -224,7 +224,7 @@ impl Document {
     }
 }
 
-impl Place<'_> {
+impl Located<'_> {
     /// The value of a field, or the place where it is missing. A variant's fields count too.
     #[must_use]
     pub fn field(self, name: &str) -> Self {

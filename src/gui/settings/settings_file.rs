@@ -13,14 +13,14 @@ const NAME: &str = "settings.ron";
 
 /// Who keeps the settings in a folder, or nowhere.
 #[derive(Debug, Default)]
-pub struct Keeper {
+pub struct SettingsFile {
     file: Option<PathBuf>,
     kept: Settings,
     /// What is wrong with the file, to be shown.
     pub trouble: Option<Message>,
 }
 
-impl Keeper {
+impl SettingsFile {
     /// Keeps nothing beyond the window.
     pub fn nowhere() -> Self {
         Self::default()
@@ -144,18 +144,18 @@ mod tests {
     #[test]
     fn what_was_chosen_is_found_again() {
         let folder = folder("again");
-        let mut keeper = Keeper::in_folder(&folder);
+        let mut settings_file = SettingsFile::in_folder(&folder);
         assert_eq!(
-            (keeper.kept(), keeper.trouble.as_ref()),
+            (settings_file.kept(), settings_file.trouble.as_ref()),
             (Settings::default(), None)
         );
         assert!(
             !folder.exists(),
             "nothing is written before something is chosen"
         );
-        keeper.keep(chosen());
-        assert_eq!(keeper.trouble, None);
-        let again = Keeper::in_folder(&folder);
+        settings_file.keep(chosen());
+        assert_eq!(settings_file.trouble, None);
+        let again = SettingsFile::in_folder(&folder);
         assert_eq!((again.kept(), again.trouble), (chosen(), None));
         fs::remove_dir_all(&folder).expect("it was made here");
     }
@@ -168,9 +168,13 @@ mod tests {
         let bad = "(version: 1, language: English, units: Metrik,\n \
                    gauge_scale: Some(\"R-22\"), colours: Light, text: 110)";
         fs::write(&file, bad).expect("a passing file");
-        let mut keeper = Keeper::in_folder(&folder);
-        assert_eq!(keeper.kept(), Settings::default());
-        let told = keeper.trouble.clone().expect("it is told").to_string();
+        let mut settings_file = SettingsFile::in_folder(&folder);
+        assert_eq!(settings_file.kept(), Settings::default());
+        let told = settings_file
+            .trouble
+            .clone()
+            .expect("it is told")
+            .to_string();
         assert!(
             told.contains(":1:40: error:") && told.contains("Metrik"),
             "{told}"
@@ -179,11 +183,11 @@ mod tests {
             told.contains("found 110"),
             "all that is wrong at once: {told}"
         );
-        keeper.keep(Settings::default());
+        settings_file.keep(Settings::default());
         assert_eq!(fs::read_to_string(&file).expect("it is there"), bad);
-        keeper.keep(chosen());
-        assert_eq!(keeper.trouble, None);
-        assert_eq!(Keeper::in_folder(&folder).kept(), chosen());
+        settings_file.keep(chosen());
+        assert_eq!(settings_file.trouble, None);
+        assert_eq!(SettingsFile::in_folder(&folder).kept(), chosen());
         fs::remove_dir_all(&folder).expect("it was made here");
     }
 
@@ -217,11 +221,15 @@ mod tests {
     fn a_place_that_cannot_be_written_is_told_of_and_stops_nobody() {
         let folder = folder("blocked");
         fs::write(&folder, "a file where the folder should be").expect("a passing file");
-        let mut keeper = Keeper::in_folder(&folder);
-        keeper.keep(chosen());
-        let told = keeper.trouble.clone().expect("it is told").to_string();
+        let mut settings_file = SettingsFile::in_folder(&folder);
+        settings_file.keep(chosen());
+        let told = settings_file
+            .trouble
+            .clone()
+            .expect("it is told")
+            .to_string();
         assert!(told.contains("cannot be"), "{told}");
-        assert_eq!(keeper.kept(), chosen());
+        assert_eq!(settings_file.kept(), chosen());
         fs::remove_file(&folder).expect("it was made here");
     }
 }

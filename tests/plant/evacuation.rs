@@ -1,13 +1,11 @@
 //! Deep vacuum: dry, wet, leaking.
 
-mod plant_common;
-
+use crate::common::Bench;
 use coldbench::plant::network::{
     Amounts, Boundary, ElementId, End, Fill, Law, NodeId, NodeSpec, Path, Restriction,
 };
-use coldbench::plant::{Link, Place, TICK};
+use coldbench::plant::{Link, Section, TICK};
 use coldbench::units::{ATMOSPHERE, MICRON};
-use plant_common::Bench;
 
 /// The indoor side alone, full of moist air, with a pump behind a hose.
 struct Vacuum {
@@ -26,7 +24,7 @@ impl Vacuum {
     fn over(bench: Bench, hose: &[Restriction]) -> Self {
         let mut bench = bench;
         let t = bench.conditions.outdoor.t;
-        let suction = bench.plant.node(Place::SuctionLine);
+        let suction = bench.plant.node(Section::SuctionLine);
         let network = bench.plant.network_mut();
         let outside = network.add_boundary(Boundary {
             pressure: ATMOSPHERE,
@@ -54,7 +52,7 @@ impl Vacuum {
         self.bench.plant.network().node(self.tee).pressure / MICRON
     }
 
-    fn at(&self, place: Place) -> f64 {
+    fn at(&self, place: Section) -> f64 {
         self.bench.node(place).pressure / MICRON
     }
 }
@@ -66,7 +64,7 @@ fn opened(water: f64) -> Bench {
     bench.run(900.0);
     bench.plant.set_opening(Link::LiquidValve, 0.0);
     let mut seconds = 0;
-    while bench.pressure(Place::SuctionLine) > 0.0 && seconds < 300 {
+    while bench.pressure(Section::SuctionLine) > 0.0 && seconds < 300 {
         bench.run(1.0);
         seconds += 1;
     }
@@ -74,7 +72,7 @@ fn opened(water: f64) -> Bench {
     bench.off();
     bench.run(600.0);
     if water > 0.0 {
-        let node = bench.plant.node(Place::Evaporator);
+        let node = bench.plant.node(Section::Evaporator);
         bench.plant.network_mut().add(node, Amounts::water(water));
     }
     bench
@@ -91,9 +89,9 @@ fn a_dry_tight_circuit_pulls_down_and_holds() {
     println!(
         "dry: tee {:.0} coil {:.0}",
         vacuum.at_tee(),
-        vacuum.at(Place::Evaporator)
+        vacuum.at(Section::Evaporator)
     );
-    assert!(vacuum.at(Place::Evaporator) < 300.0);
+    assert!(vacuum.at(Section::Evaporator) < 300.0);
     vacuum
         .bench
         .plant
@@ -113,11 +111,11 @@ fn water_boils_off_and_levels_off_at_its_vapour_pressure() {
     for minute in 1..=40 {
         vacuum.bench.run(60.0);
         if minute % 5 == 0 {
-            let node = vacuum.bench.node(Place::Evaporator);
+            let node = vacuum.bench.node(Section::Evaporator);
             marks.push((
                 minute,
                 vacuum.at_tee().round(),
-                vacuum.at(Place::Evaporator).round(),
+                vacuum.at(Section::Evaporator).round(),
                 (node.free_water * 1e6).round(),
                 (node.free_water_temperature() - 273.15).round(),
             ));
@@ -136,7 +134,7 @@ fn water_boils_off_and_levels_off_at_its_vapour_pressure() {
         vacuum.bench.run(60.0);
         decay.push(vacuum.at_tee().round());
     }
-    let node = vacuum.bench.node(Place::Evaporator);
+    let node = vacuum.bench.node(Section::Evaporator);
     let boils = vacuum
         .bench
         .plant
@@ -170,7 +168,7 @@ fn pulled_too_fast_water_freezes_and_passes_falsely() {
     let mut seen = Vec::new();
     for _ in 0..20 {
         vacuum.bench.run(60.0);
-        let node = vacuum.bench.node(Place::Evaporator);
+        let node = vacuum.bench.node(Section::Evaporator);
         seen.push((
             vacuum.at_tee().round(),
             (node.free_water_temperature() - 273.15).round(),
@@ -178,7 +176,7 @@ fn pulled_too_fast_water_freezes_and_passes_falsely() {
         ));
     }
     println!("fast: tee, °C, g of ice {seen:?}");
-    let node = vacuum.bench.node(Place::Evaporator);
+    let node = vacuum.bench.node(Section::Evaporator);
     assert!(node.ice() > 1e-3, "ice {:.3} g", node.ice() * 1e3);
     let low = vacuum.at_tee();
     vacuum
@@ -198,7 +196,7 @@ fn a_leak_rises_straight_and_a_small_one_is_not_seen() {
     for area in [2e-15, 2e-10] {
         let mut vacuum = Vacuum::over(opened(0.0), &wide());
         vacuum.bench.run(1800.0);
-        let suction = vacuum.bench.plant.node(Place::SuctionLine);
+        let suction = vacuum.bench.plant.node(Section::SuctionLine);
         let network = vacuum.bench.plant.network_mut();
         network.set_law(vacuum.pump, Law::Shut);
         network.set_law(vacuum.valve, Law::Shut);
@@ -213,10 +211,10 @@ fn a_leak_rises_straight_and_a_small_one_is_not_seen() {
         }]));
         network.add_element(End::Node(suction), End::Boundary(outside), hole);
         vacuum.bench.run(60.0);
-        let mut readings = vec![vacuum.at(Place::SuctionLine)];
+        let mut readings = vec![vacuum.at(Section::SuctionLine)];
         for _ in 0..2 {
             vacuum.bench.run(300.0);
-            readings.push(vacuum.at(Place::SuctionLine));
+            readings.push(vacuum.at(Section::SuctionLine));
         }
         println!("hole {area:e}: {readings:.3?}");
         rises.push([readings[1] - readings[0], readings[2] - readings[1]]);
@@ -234,7 +232,7 @@ fn a_leak_rises_straight_and_a_small_one_is_not_seen() {
 #[test]
 fn a_drier_takes_water_from_the_refrigerant_and_gives_it_back_in_vacuum() {
     let mut bench = Bench::r22();
-    let node = bench.plant.node(Place::Evaporator);
+    let node = bench.plant.node(Section::Evaporator);
     bench.plant.network_mut().add(node, Amounts::water(1e-3));
     bench.cool_on();
     for _ in 0..6 {
@@ -242,7 +240,7 @@ fn a_drier_takes_water_from_the_refrigerant_and_gives_it_back_in_vacuum() {
         println!(
             "desiccant {:.3} g, free in the coil {:.3} g, {}",
             bench.plant.desiccant_water() * 1e3,
-            bench.node(Place::Evaporator).free_water * 1e3,
+            bench.node(Section::Evaporator).free_water * 1e3,
             bench.line()
         );
     }

@@ -1,12 +1,10 @@
 //! A whole job done through the window: each action of the written procedure is found by its part
 //! and its control and pressed there, and what the job then did is what the procedure asked for.
 
-#[path = "support/folder.rs"]
-mod folder;
-
+use crate::folder::Folder;
 use coldbench::gui::{App, Attempts, Part, fault_label};
 use coldbench::job::procedure::{Performance, Procedure};
-use coldbench::job::{Door, Job, Refusal};
+use coldbench::job::{Driver, Job, Refusal};
 use coldbench::kit::{Hose, HoseEnd};
 use coldbench::marking::Report;
 use coldbench::plant::{Arrow, Line, Spot, ThermostatCall};
@@ -17,7 +15,6 @@ use eframe::egui::Key;
 use eframe::egui::accesskit::Role;
 use egui_kittest::Harness;
 use egui_kittest::kittest::Queryable as _;
-use folder::Folder;
 
 /// What is done to a control.
 enum Hand {
@@ -371,7 +368,7 @@ impl Hands {
     }
 }
 
-impl Door for Hands {
+impl Driver for Hands {
     fn apply(&mut self, action: Action) -> Result<(), Refusal> {
         let before = self.window.state().job().expect("it is under way").clone();
         let (part, hands) = controls(&action);
@@ -421,7 +418,7 @@ impl Door for Hands {
 /// The same window, worked past its controls: what the procedure gives without hands.
 struct Past(Hands);
 
-impl Door for Past {
+impl Driver for Past {
     fn apply(&mut self, action: Action) -> Result<(), Refusal> {
         let before = self.0.window.state().job().cloned();
         self.0.window.state_mut().act(action);
@@ -445,7 +442,7 @@ impl Door for Past {
 }
 
 /// Does the right procedure of a scenario: the step at which it stopped, if it did.
-fn perform(door: &mut dyn Door, scenario: &str) -> Result<(), String> {
+fn perform(door: &mut dyn Driver, scenario: &str) -> Result<(), String> {
     let procedure = Procedure::shipped(&format!("{scenario}_right")).expect("it is shipped");
     let outcome = Performance::new(door, &mut |_| {}).run(&procedure);
     outcome.map_err(|stopped| stopped.step)

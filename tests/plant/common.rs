@@ -3,7 +3,7 @@
 
 use coldbench::fluid::moist_air;
 use coldbench::plant::network::{Amounts, Node};
-use coldbench::plant::{Air, Conditions, Place, Plant, TICK, Unit};
+use coldbench::plant::{Air, Conditions, Plant, Section, TICK, Unit};
 use coldbench::units::{ATMOSPHERE, Mass, PSI};
 
 pub const R22: &str = include_str!("../../assets/units/r22_3ton_orifice.ron");
@@ -97,18 +97,18 @@ impl Bench {
         }
     }
 
-    pub fn node(&self, place: Place) -> &Node {
+    pub fn node(&self, place: Section) -> &Node {
         self.plant.network().node(self.plant.node(place))
     }
 
-    pub fn pressure(&self, place: Place) -> f64 {
+    pub fn pressure(&self, place: Section) -> f64 {
         psig(self.node(place).pressure)
     }
 
     /// At the suction service valve, °F.
     pub fn superheat(&self) -> f64 {
         let fluid = self.plant.network().refrigerant();
-        let node = self.node(Place::SuctionLine);
+        let node = self.node(Section::SuctionLine);
         1.8 * (node.temperature - fluid.dew_temperature(node.pressure))
     }
 
@@ -116,7 +116,7 @@ impl Bench {
     pub fn subcooling(&self) -> f64 {
         let fluid = self.plant.network().refrigerant();
         let liquid = self.plant.operating().liquid_temperature;
-        1.8 * (fluid.bubble_temperature(self.node(Place::LiquidLine).pressure) - liquid)
+        1.8 * (fluid.bubble_temperature(self.node(Section::LiquidLine).pressure) - liquid)
     }
 
     /// What is out of balance: refrigerant, gases and energy, as shares of what there is.
@@ -148,9 +148,9 @@ impl Bench {
             "ps {:.1} pd {:.1} pl {:.1} psig SH {:.1} SHe {:.1} SC {:.1} °F \
              Q {:.2} kBtu/h P {:.2} kW m {:.4} \
              wetted {:.2} liquid zone {:.2} oil {:.3} kg",
-            self.pressure(Place::SuctionLine),
-            self.pressure(Place::Condenser),
-            self.pressure(Place::LiquidLine),
+            self.pressure(Section::SuctionLine),
+            self.pressure(Section::Condenser),
+            self.pressure(Section::LiquidLine),
             self.superheat(),
             o.coil_superheat * 1.8,
             self.subcooling(),

@@ -1,13 +1,11 @@
 //! Service work on the bare circuit: pumping down, opening, nitrogen, evacuation.
 
-mod plant_common;
-
+use crate::common::{Bench, fahrenheit, kelvin, psig};
 use coldbench::plant::network::{
     Amounts, Boundary, BoundaryId, ElementId, End, Law, Path, Restriction,
 };
-use coldbench::plant::{Link, Place};
+use coldbench::plant::{Link, Section};
 use coldbench::units::{ATMOSPHERE, MICRON};
-use plant_common::{Bench, fahrenheit, kelvin, psig};
 
 /// An opening from a place to humid air, shut at first.
 fn air(bench: &mut Bench) -> BoundaryId {
@@ -21,7 +19,7 @@ fn air(bench: &mut Bench) -> BoundaryId {
     })
 }
 
-fn hole(bench: &mut Bench, place: Place, outside: BoundaryId) -> ElementId {
+fn hole(bench: &mut Bench, place: Section, outside: BoundaryId) -> ElementId {
     let node = bench.plant.node(place);
     bench
         .plant
@@ -36,11 +34,11 @@ fn open(area: f64) -> Law {
 /// Refrigerant that is not in the outdoor coil and the discharge, kg.
 fn low_side(bench: &Bench) -> f64 {
     [
-        Place::LiquidLine,
-        Place::AfterDrier,
-        Place::Evaporator,
-        Place::SuctionLine,
-        Place::Shell,
+        Section::LiquidLine,
+        Section::AfterDrier,
+        Section::Evaporator,
+        Section::SuctionLine,
+        Section::Shell,
     ]
     .iter()
     .map(|&place| bench.node(place).contents().refrigerant)
@@ -50,7 +48,7 @@ fn low_side(bench: &Bench) -> f64 {
 fn pump_down(bench: &mut Bench) -> f64 {
     bench.plant.set_opening(Link::LiquidValve, 0.0);
     let mut seconds = 0.0;
-    while bench.pressure(Place::SuctionLine) > 0.0 && seconds < 600.0 {
+    while bench.pressure(Section::SuctionLine) > 0.0 && seconds < 600.0 {
         bench.run(1.0);
         seconds += 1.0;
     }
@@ -77,7 +75,7 @@ fn front_seating_the_liquid_valve_pumps_the_low_side_down() {
     for _ in 0..3 {
         bench.off();
         bench.run(600.0);
-        rebounds.push(bench.pressure(Place::SuctionLine));
+        rebounds.push(bench.pressure(Section::SuctionLine));
         bench.cool_on();
         pump_down(&mut bench);
     }
@@ -106,14 +104,14 @@ fn a_standing_circuit_shows_saturation_while_liquid_is_left() {
         .dew_pressure(kelvin(95.0));
     println!(
         "standing {:.2}, saturated {:.2}",
-        bench.pressure(Place::SuctionLine),
+        bench.pressure(Section::SuctionLine),
         psig(saturated)
     );
-    assert!((psig(saturated) - bench.pressure(Place::SuctionLine)).abs() < 1.0);
-    let node = bench.plant.node(Place::Condenser);
+    assert!((psig(saturated) - bench.pressure(Section::SuctionLine)).abs() < 1.0);
+    let node = bench.plant.node(Section::Condenser);
     bench.plant.network_mut().add(node, Amounts::nitrogen(0.02));
     bench.run(3600.0);
-    assert!(bench.pressure(Place::Condenser) > psig(saturated) + 3.0);
+    assert!(bench.pressure(Section::Condenser) > psig(saturated) + 3.0);
 }
 
 #[test]
@@ -128,8 +126,8 @@ fn a_whole_repair_keeps_every_balance() {
     bench.off();
     bench.run(120.0);
     let outside = air(&mut bench);
-    let suction_hole = hole(&mut bench, Place::SuctionLine, outside);
-    let drier_hole = hole(&mut bench, Place::AfterDrier, outside);
+    let suction_hole = hole(&mut bench, Section::SuctionLine, outside);
+    let drier_hole = hole(&mut bench, Section::AfterDrier, outside);
     let kit = bench.plant.network_mut();
     kit.set_law(suction_hole, open(5e-5));
     kit.set_law(drier_hole, open(2e-5));
@@ -139,7 +137,7 @@ fn a_whole_repair_keeps_every_balance() {
         temperature: kelvin(95.0),
         moles: [1.0, 0.0, 0.0],
     });
-    let node = bench.plant.node(Place::SuctionLine);
+    let node = bench.plant.node(Section::SuctionLine);
     let fill =
         bench
             .plant
@@ -155,7 +153,7 @@ fn a_whole_repair_keeps_every_balance() {
     network.set_law(drier_hole, Law::Shut);
     network.set_law(fill, open(5e-6));
     bench.run(120.0);
-    let filled = bench.pressure(Place::Evaporator);
+    let filled = bench.pressure(Section::Evaporator);
     assert!((filled - 100.0).abs() < 0.5, "{filled} psig");
     bench.plant.network_mut().set_law(fill, Law::Shut);
     bench.run(600.0);
@@ -164,7 +162,7 @@ fn a_whole_repair_keeps_every_balance() {
         .network_mut()
         .set_law(suction_hole, open(1.8e-5));
     bench.run(120.0);
-    assert!(bench.pressure(Place::Evaporator) < 0.5);
+    assert!(bench.pressure(Section::Evaporator) < 0.5);
     let network = bench.plant.network_mut();
     network.set_law(suction_hole, Law::Shut);
     network.set_law(
@@ -175,7 +173,7 @@ fn a_whole_repair_keeps_every_balance() {
         },
     );
     bench.run(3600.0);
-    let vacuum = bench.node(Place::SuctionLine).pressure / MICRON;
+    let vacuum = bench.node(Section::SuctionLine).pressure / MICRON;
     assert!(vacuum < 500.0, "{vacuum} micron");
     bench.plant.network_mut().set_law(pump, Law::Shut);
     bench.plant.set_opening(Link::LiquidValve, 1.0);
@@ -187,7 +185,7 @@ fn a_whole_repair_keeps_every_balance() {
     let imbalance = bench.imbalance();
     assert!(imbalance[..4].iter().all(|&x| x < 1e-9), "{imbalance:?}");
     assert!(imbalance[4] < 1e-6, "{imbalance:?}");
-    assert!(fahrenheit(bench.node(Place::Evaporator).temperature) > 32.0);
+    assert!(fahrenheit(bench.node(Section::Evaporator).temperature) > 32.0);
 }
 
 /// Fuzz: random valves and compressor for hours give no NaN and nothing negative.
@@ -197,8 +195,12 @@ fn random_valve_play_stays_finite_and_positive() {
         let mut bench = Bench::r22();
         bench.dt = [0.1, 0.2, 0.5, 0.05][(seed % 4) as usize];
         let outside = air(&mut bench);
-        let holes = [Place::LiquidLine, Place::Evaporator, Place::SuctionLine]
-            .map(|place| hole(&mut bench, place, outside));
+        let holes = [
+            Section::LiquidLine,
+            Section::Evaporator,
+            Section::SuctionLine,
+        ]
+        .map(|place| hole(&mut bench, place, outside));
         let mut state = seed.wrapping_mul(0x9E37_79B9_7F4A_7C15);
         let mut random = || {
             state ^= state << 13;
@@ -234,18 +236,18 @@ fn random_valve_play_stays_finite_and_positive() {
                 bench.conditions.blower = if random() < 0.7 { 1.0 } else { 0.0 };
             }
             if random() < 0.05 {
-                let node = bench.plant.node(Place::Evaporator);
+                let node = bench.plant.node(Section::Evaporator);
                 bench.plant.network_mut().add(node, Amounts::water(2e-3));
             }
             if bench.plant.network().contents().refrigerant < 2.0 {
-                let node = bench.plant.node(Place::SuctionLine);
+                let node = bench.plant.node(Section::SuctionLine);
                 bench
                     .plant
                     .network_mut()
                     .add(node, Amounts::refrigerant(0.05));
             }
             bench.run(10.0);
-            for place in Place::ALL {
+            for place in Section::ALL {
                 let node = bench.node(place);
                 let sound = node.pressure.is_finite() && node.energy.is_finite();
                 assert!(sound, "seed {seed} round {round}: {place:?} {node:?}");
@@ -276,8 +278,8 @@ fn the_steady_state_does_not_hang_on_the_step() {
         bench.run(2400.0);
         println!("{dt}: {}", bench.line());
         [
-            bench.pressure(Place::SuctionLine),
-            bench.pressure(Place::Condenser),
+            bench.pressure(Section::SuctionLine),
+            bench.pressure(Section::Condenser),
         ]
     });
     for state in states {

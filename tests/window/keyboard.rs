@@ -1,9 +1,7 @@
 //! The window by keyboard alone: Tab, arrows, Enter, Space and typing. Nothing is clicked here and
 //! nothing is asked of the accessibility tree but what has the focus and what it is called.
 
-#[path = "support/window.rs"]
-mod support;
-
+use crate::support::{Window, at_work, focused, job, key, tab_to, window};
 use coldbench::gui::Part;
 use coldbench::kit::{Hose, HoseEnd, ThermometerPlace};
 use coldbench::plant::{Joint, Line, Made, ThermostatCall};
@@ -13,7 +11,6 @@ use eframe::egui::accesskit::{self, Role};
 use eframe::egui::{Event, Key, Modifiers};
 use egui_kittest::kittest::NodeT as _;
 use std::collections::{BTreeMap, BTreeSet};
-use support::{Window, at_work, focused, job, key, tab_to, window};
 
 /// Goes to a part and from it to the first thing that can be done to it.
 fn at_hand(window: &mut Window, part: &str) {

@@ -3,7 +3,7 @@
 use super::Job;
 use crate::fluid::moist_air::dew_point;
 use crate::kit::ThermometerPlace;
-use crate::plant::Place;
+use crate::plant::Section;
 
 /// The melting point of ice, K.
 const ICE: f64 = 273.15;
@@ -17,7 +17,7 @@ const DRIPS: f64 = 80.0;
 
 /// What covers the outside of a pipe.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum Coat {
+pub enum PipeSurface {
     /// Nothing.
     Dry,
     /// Drops of water: it is colder than the dew point of the air.
@@ -28,33 +28,33 @@ pub enum Coat {
 
 impl Job {
     /// What covers the pipe where a thermometer can be clamped; air is always bare.
-    pub fn coat(&self, place: ThermometerPlace) -> Coat {
+    pub fn coat(&self, place: ThermometerPlace) -> PipeSurface {
         let inside = match place {
-            ThermometerPlace::SuctionLine => Place::SuctionLine,
-            ThermometerPlace::LiquidLine => Place::LiquidLine,
-            ThermometerPlace::AfterDrier => Place::AfterDrier,
-            ThermometerPlace::DischargeLine => Place::Discharge,
-            _ => return Coat::Dry,
+            ThermometerPlace::SuctionLine => Section::SuctionLine,
+            ThermometerPlace::LiquidLine => Section::LiquidLine,
+            ThermometerPlace::AfterDrier => Section::AfterDrier,
+            ThermometerPlace::DischargeLine => Section::Discharge,
+            _ => return PipeSurface::Dry,
         };
         let pipe = self.plant.temperature(inside);
         if pipe >= dew_point(self.outdoor.w) {
-            Coat::Dry
+            PipeSurface::Dry
         } else if pipe > ICE {
-            Coat::Sweat
+            PipeSurface::Sweat
         } else {
-            Coat::Frost
+            PipeSurface::Frost
         }
     }
 
     /// What covers the fins of the indoor coil: what the air over it leaves there.
-    pub fn indoor_coil_coat(&self) -> Coat {
+    pub fn indoor_coil_coat(&self) -> PipeSurface {
         let stands = self.plant.operating();
         if stands.frost > FROST_SEEN {
-            Coat::Frost
+            PipeSurface::Frost
         } else if stands.latent > DRIPS {
-            Coat::Sweat
+            PipeSurface::Sweat
         } else {
-            Coat::Dry
+            PipeSurface::Dry
         }
     }
 }

@@ -1,16 +1,13 @@
 //! The settings: chosen in the window, kept in a folder, found again; and the room at any size of
 //! text.
 
-#[path = "support/folder.rs"]
-mod folder;
-
-use coldbench::gui::{App, Attempts, Colours, Keeper, Settings, System, TextSize};
+use crate::folder::Folder;
+use coldbench::gui::{App, Attempts, Colours, Settings, SettingsFile, System, TextSize};
 use coldbench::scenario::{Scenario, shipped_names};
 use eframe::egui::accesskit::Role;
 use eframe::egui::{Rect, Theme, pos2, vec2};
 use egui_kittest::Harness;
 use egui_kittest::kittest::{NodeT as _, Queryable as _};
-use folder::Folder;
 use std::fs;
 use std::path::Path;
 
@@ -33,7 +30,7 @@ fn window(app: App, size: [f32; 2]) -> Window {
 
 fn kept_in(folder: &Folder) -> Window {
     window(
-        app(folder).with_settings(Keeper::in_folder(&folder.path().join("settings"))),
+        app(folder).with_settings(SettingsFile::in_folder(&folder.path().join("settings"))),
         [1360.0, 860.0],
     )
 }

@@ -1,8 +1,8 @@
 //! Going back to a moment: practice only, in an attempt of its own.
 
+use super::room::{act, at_work, attempts, begin, job, lookup, press, window};
 use crate::folder::Folder;
-use crate::room::{act, at_work, attempts, begin, job, lookup, press, window};
-use coldbench::attempt::{CatchUp, End, Entry, Journal, Mode, ReplayError, replay};
+use coldbench::attempt::{CatchUp, End, Journal, JournalEntry, Mode, ReplayError, replay};
 use coldbench::kit::{Hose, HoseEnd};
 use coldbench::plant::Line;
 use coldbench::words::Action;
@@ -119,5 +119,5 @@ fn in_an_assessment_nobody_goes_back() {
     act(&mut window, Action::HandBack);
     window.get_by_label("This was an assessment.");
     let last = journal(&path).lines.pop().expect("it has lines");
-    assert_eq!(last.entry, Entry::Closed);
+    assert_eq!(last.entry, JournalEntry::Closed);
 }

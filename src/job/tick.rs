@@ -6,7 +6,7 @@ use crate::fluid::gas::MOLAR_MASS;
 use crate::fluid::moist_air;
 use crate::kit::ThermometerPlace;
 use crate::plant::network::Flux;
-use crate::plant::{Conditions, Joint, Line, Made, Place, Spot};
+use crate::plant::{Conditions, Joint, Line, Made, Section, Spot};
 use crate::text::Message;
 use crate::units::{ATMOSPHERE, PSI};
 use crate::words::{FindingKind, HoseEnd};
@@ -70,7 +70,7 @@ impl Job {
         }
     }
 
-    fn gauge_at(&self, place: Place) -> f64 {
+    fn gauge_at(&self, place: Section) -> f64 {
         self.plant.pressure(place) - ATMOSPHERE
     }
 
@@ -82,8 +82,8 @@ impl Job {
     /// The electric side goes on by `dt`, s.
     pub(super) fn follow_electrics(&mut self, dt: f64) {
         let (suction, discharge) = (
-            self.gauge_at(Place::SuctionLine),
-            self.gauge_at(Place::Discharge),
+            self.gauge_at(Section::SuctionLine),
+            self.gauge_at(Section::Discharge),
         );
         let power = self.plant.operating().compressor_power;
         if self.electrics.follow(suction, discharge, power, dt) {
@@ -117,19 +117,19 @@ impl Job {
         for place in ThermometerPlace::ALL {
             let (truth, air) = match place {
                 ThermometerPlace::SuctionLine => (
-                    self.plant.temperature(Place::SuctionLine),
+                    self.plant.temperature(Section::SuctionLine),
                     conditions.outdoor.t,
                 ),
                 ThermometerPlace::LiquidLine => (
-                    self.plant.temperature(Place::LiquidLine),
+                    self.plant.temperature(Section::LiquidLine),
                     conditions.outdoor.t,
                 ),
                 ThermometerPlace::AfterDrier => (
-                    self.plant.temperature(Place::AfterDrier),
+                    self.plant.temperature(Section::AfterDrier),
                     conditions.outdoor.t,
                 ),
                 ThermometerPlace::DischargeLine => (
-                    self.plant.temperature(Place::Discharge),
+                    self.plant.temperature(Section::Discharge),
                     conditions.outdoor.t,
                 ),
                 ThermometerPlace::OutdoorAir => (conditions.outdoor.t, conditions.outdoor.t),
@@ -203,12 +203,12 @@ impl Job {
         let tick = self.tick;
         let (low, high) = self.test_pressures;
         let places = [
-            (Place::Evaporator, low, Message::new("name-low-side")),
-            (Place::SuctionLine, low, Message::new("name-low-side")),
-            (Place::LiquidLine, high, Message::new("name-liquid-line")),
-            (Place::Condenser, high, Message::new("name-outdoor-coil")),
+            (Section::Evaporator, low, Message::new("name-low-side")),
+            (Section::SuctionLine, low, Message::new("name-low-side")),
+            (Section::LiquidLine, high, Message::new("name-liquid-line")),
+            (Section::Condenser, high, Message::new("name-outdoor-coil")),
         ];
-        let receiver = (Place::Receiver, high, Message::new("name-receiver"));
+        let receiver = (Section::Receiver, high, Message::new("name-receiver"));
         let receiver = self.plant.has_receiver().then_some(receiver);
         for (place, limit, label) in places.into_iter().chain(receiver) {
             let node = self.plant.network().node(self.plant.node(place));
@@ -239,7 +239,7 @@ impl Job {
             return;
         }
         let tick = self.tick;
-        let suction = self.plant.pressure(Place::Shell);
+        let suction = self.plant.pressure(Section::Shell);
         if suction < DEEP_VACUUM {
             self.electrics.motor_ruined = true;
             self.watch.note(

@@ -1,7 +1,7 @@
 //! Waiting: it goes as fast as the machine can and leaves the same behind as the clock at 1×.
 
+use super::room::{Hands, Window, act, at_work, attempts, job, press};
 use crate::folder::Folder;
-use crate::room::{Hands, Window, act, at_work, attempts, job, press};
 use coldbench::job::TICKS_PER_SECOND;
 use coldbench::kit::Hose;
 use coldbench::units::{Fraction, MICRON};

@@ -2,11 +2,9 @@
 //!
 //! What is expected is *common practice, no source* unless a source is named.
 
-mod plant_common;
-
+use crate::common::Bench;
 use coldbench::plant::network::{Amounts, Phase};
-use coldbench::plant::{Link, Place};
-use plant_common::Bench;
+use coldbench::plant::{Link, Section};
 
 /// The unit after so many seconds of running with a share of its charge.
 fn running(share: f64, seconds: f64) -> Bench {
@@ -41,7 +39,7 @@ fn between_three_quarters_and_five_quarters_the_charge_does_not_show() {
     for bench in &benches {
         let share = capacity(bench) / capacity(&benches[1]);
         assert!((share - 1.0).abs() < 0.005, "capacity {share:.4}");
-        for place in [Place::SuctionLine, Place::Condenser] {
+        for place in [Section::SuctionLine, Section::Condenser] {
             let change = bench.pressure(place) - benches[1].pressure(place);
             assert!(change.abs() < 0.5, "{place:?} {change:.2} psi");
         }
@@ -53,7 +51,7 @@ fn between_three_quarters_and_five_quarters_the_charge_does_not_show() {
 #[test]
 fn liquid_over_a_level_is_saturated() {
     let bench = running(1.0, 3600.0);
-    let receiver = bench.node(Place::Receiver);
+    let receiver = bench.node(Section::Receiver);
     assert_eq!(receiver.phase, Phase::TwoPhase);
     let fluid = bench.plant.network().refrigerant();
     let subcooled = fluid.bubble_temperature(receiver.pressure) - receiver.temperature;
@@ -62,7 +60,7 @@ fn liquid_over_a_level_is_saturated() {
     let zone = bench.plant.operating().liquid_zone;
     assert!(zone < 0.03, "{zone}");
     // What the valve takes is liquid all the same.
-    let line = bench.node(Place::LiquidLine);
+    let line = bench.node(Section::LiquidLine);
     assert!(line.quality < 0.01, "quality {}", line.quality);
 }
 
@@ -72,7 +70,7 @@ fn an_empty_receiver_lets_vapour_into_the_liquid_line() {
     let (full, starved) = (running(1.0, 3600.0), running(0.4, 3600.0));
     println!("{}\n{}", full.line(), starved.line());
     assert!(level(&starved) < 0.02, "{}", level(&starved));
-    assert!(starved.node(Place::LiquidLine).quality > 0.02);
+    assert!(starved.node(Section::LiquidLine).quality > 0.02);
     let share = starved.plant.operating().capacity / full.plant.operating().capacity;
     assert!(share < 0.95, "capacity {share:.2}");
     assert!(starved.plant.operating().coil_superheat > full.plant.operating().coil_superheat + 1.0);
@@ -86,12 +84,12 @@ fn shutting_the_king_valve_pumps_the_charge_into_the_receiver() {
     let before = level(&bench);
     bench.plant.set_opening(Link::LiquidValve, 0.0);
     let mut seconds = 0.0;
-    while bench.pressure(Place::SuctionLine) > 0.0 && seconds < 600.0 {
+    while bench.pressure(Section::SuctionLine) > 0.0 && seconds < 600.0 {
         bench.run(1.0);
         seconds += 1.0;
     }
     let charge = bench.plant.inside().refrigerant;
-    let behind: f64 = [Place::Receiver, Place::Condenser]
+    let behind: f64 = [Section::Receiver, Section::Condenser]
         .into_iter()
         .map(|place| bench.node(place).refrigerant)
         .sum();
@@ -108,8 +106,8 @@ fn shutting_the_king_valve_pumps_the_charge_into_the_receiver() {
     // A standing receiver keeps it; the low side comes up by what the oil gives off alone.
     bench.off();
     bench.run(600.0);
-    assert!(bench.pressure(Place::SuctionLine) < 35.0);
-    assert!(bench.pressure(Place::Receiver) > 90.0);
+    assert!(bench.pressure(Section::SuctionLine) < 35.0);
+    assert!(bench.pressure(Section::Receiver) > 90.0);
     assert_balanced(&bench);
 }
 
@@ -122,13 +120,13 @@ fn a_standing_receiver_keeps_saturation() {
     let before = level(&bench);
     bench.run(7200.0);
     let fluid = bench.plant.network().refrigerant();
-    let saturated = |t: f64| plant_common::psig(fluid.dew_pressure(t));
+    let saturated = |t: f64| crate::common::psig(fluid.dew_pressure(t));
     let t = bench.conditions.outdoor.t;
-    for place in [Place::Receiver, Place::Condenser, Place::LiquidLine] {
+    for place in [Section::Receiver, Section::Condenser, Section::LiquidLine] {
         let shown = bench.pressure(place);
         assert!((shown - saturated(t)).abs() < 1.0, "{place:?}: {shown:.1}");
     }
-    let low = bench.pressure(Place::SuctionLine);
+    let low = bench.pressure(Section::SuctionLine);
     let held = saturated(t - 3.0)..=saturated(t) + 0.5;
     assert!(held.contains(&low), "{low:.1} psig, {held:.1?}");
     assert!((level(&bench) - before).abs() < 0.1);
@@ -161,7 +159,7 @@ fn random_valve_play_keeps_every_balance() {
             bench.conditions.outdoor.t = 270.0 + 45.0 * random();
         }
         if random() < 0.03 {
-            let node = bench.plant.node(Place::Receiver);
+            let node = bench.plant.node(Section::Receiver);
             let network = bench.plant.network_mut();
             network.add(node, Amounts::nitrogen(2e-3));
             network.add(node, Amounts::water(1e-3));
@@ -185,7 +183,7 @@ fn the_step_does_not_show_behind_a_receiver() {
         bench.dt = dt;
         bench.cool_on();
         bench.run(2400.0);
-        [Place::SuctionLine, Place::Condenser].map(|place| bench.pressure(place))
+        [Section::SuctionLine, Section::Condenser].map(|place| bench.pressure(place))
     });
     for state in states {
         assert!((state[0] - states[0][0]).abs() < 0.05, "{states:?}");

@@ -1,8 +1,6 @@
 //! The window, worked by label and role as a person works it, without a screen.
 
-#[path = "support/window.rs"]
-mod support;
-
+use crate::support::{Window, job};
 use coldbench::gui::Part;
 use coldbench::kit::{Hose, HoseEnd};
 use coldbench::plant::{Line, Made, ThermostatCall};
@@ -11,11 +9,10 @@ use coldbench::words::{GaugePlace, SheetField};
 use eframe::egui::Key;
 use eframe::egui::accesskit::Role;
 use egui_kittest::kittest::{NodeT as _, Queryable as _};
-use support::{Window, job};
 
 /// A window at its start, on the scenarios that come with the program.
 fn window() -> Window {
-    support::window([1360.0, 860.0])
+    crate::support::window([1360.0, 860.0])
 }
 
 /// A window with the default scenario open.

@@ -1,9 +1,7 @@
 //! Hands on the site by pointer, wheel and key: stems turn, hoses and probes are carried, and the
 //! units of measure go with all of it.
 
-#[path = "support/window.rs"]
-mod support;
-
+use crate::support::{Sheet, Window, area, at_work, drag, job, next_frame, recorded, refusal};
 use coldbench::gui::Part;
 use coldbench::kit::{Hose, HoseEnd, ThermometerPlace};
 use coldbench::plant::{Joint, Line, Made, Spot, ThermostatCall};
@@ -15,7 +13,6 @@ use eframe::egui::{Event, Key, Modifiers, MouseWheelSource, MouseWheelUnit, Pos2
 use eframe::egui::{Vec2, vec2};
 use egui_kittest::kittest::Queryable as _;
 use std::time::Duration;
-use support::{Sheet, Window, area, at_work, drag, job, next_frame, recorded, refusal};
 
 fn act(window: &mut Window, action: Action) {
     window.state_mut().act(action);
@@ -152,19 +149,19 @@ fn keys_turn_the_stem_that_has_the_focus() {
     let mut window = at_work("clogged_drier");
     let line = Line::Suction;
     act(&mut window, Action::StemCap { line, on: false });
-    support::tab_to(&mut window, "suction service valve, ");
+    crate::support::tab_to(&mut window, "suction service valve, ");
     for _ in 0..3 {
-        support::key(&mut window, Key::ArrowDown);
+        crate::support::key(&mut window, Key::ArrowDown);
     }
     assert!((open(&window, line) - 0.85).abs() < 1e-9);
-    support::key(&mut window, Key::Plus);
+    crate::support::key(&mut window, Key::Plus);
     assert!((open(&window, line) - 0.9).abs() < 1e-9);
     window.key_press_modifiers(Modifiers::SHIFT, Key::ArrowDown);
     window.run();
     assert!((open(&window, line) - 0.895).abs() < 1e-9);
-    support::key(&mut window, Key::Home);
+    crate::support::key(&mut window, Key::Home);
     assert_eq!(open(&window, line), 0.0);
-    let name = support::focused(&window).expect("it has the focus still");
+    let name = crate::support::focused(&window).expect("it has the focus still");
     assert_eq!(name, "suction service valve, front-seated, cap off");
 }
 
@@ -269,7 +266,7 @@ fn escape_puts_back_what_is_in_the_hand() {
     window.run();
     window.hover_at(sheet.at(180.0, 510.0));
     window.run();
-    support::key(&mut window, Key::Escape);
+    crate::support::key(&mut window, Key::Escape);
     window.drop_at(sheet.at(176.0, 506.0));
     window.run();
     assert_eq!(recorded(&window, "Connect("), 0);
@@ -393,7 +390,7 @@ fn a_paused_room_asks_for_no_frame_and_the_fans_turn_with_the_time_of_the_job() 
     window.state_mut().run(1);
     window.run_steps(2);
     assert!(drawn(&window) != before, "a tick turns the fans");
-    support::tab_to(&mut window, "liquid service valve, ");
+    crate::support::tab_to(&mut window, "liquid service valve, ");
     window.run_steps(8);
     assert!(next_frame(&window) > idle, "with a focus");
 }

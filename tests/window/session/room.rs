@@ -4,7 +4,7 @@ use crate::folder::Folder;
 use coldbench::attempt::Head;
 use coldbench::gui::{App, Attempts};
 use coldbench::job::procedure::{Performance, Procedure};
-use coldbench::job::{Door, Job, Refusal};
+use coldbench::job::{Driver, Job, Refusal};
 use coldbench::marking::Report;
 use coldbench::scenario::{Scenario, shipped_names};
 use coldbench::text::Message;
@@ -127,7 +127,7 @@ impl<'a> Hands<'a> {
     }
 }
 
-impl Door for Hands<'_> {
+impl Driver for Hands<'_> {
     fn apply(&mut self, action: Action) -> Result<(), Refusal> {
         if (self.stop)(&action) {
             return Err(Refusal::because(Message::verbatim("It stops here.")));

@@ -1,8 +1,6 @@
 //! The coach in the window: asked, it says one thing at a time, and never where to put a hand.
 
-#[path = "support/folder.rs"]
-mod folder;
-
+use crate::folder::Folder;
 use coldbench::gui::{App, Attempts, Part};
 use coldbench::job::Job;
 use coldbench::kit::{Hose, HoseEnd};
@@ -13,7 +11,6 @@ use coldbench::words::{Action, Level, SheetField};
 use eframe::egui::accesskit::Role;
 use egui_kittest::Harness;
 use egui_kittest::kittest::{NodeT as _, Queryable as _};
-use folder::Folder;
 use std::collections::BTreeSet;
 
 type Window = Harness<'static, App>;
@@ -210,8 +207,8 @@ fn no_thought_names_a_control() {
         labels.len() > 60,
         "the window has many controls: {labels:?}"
     );
-    let english = include_str!("../assets/text/en/thought.ftl");
-    let goals = include_str!("../assets/text/en/coach.ftl");
+    let english = include_str!("../../assets/text/en/thought.ftl");
+    let goals = include_str!("../../assets/text/en/coach.ftl");
     let goals = goals.lines().filter(|line| line.starts_with("coach-goal-"));
     let thoughts = english.lines().filter(|line| line.starts_with("thought-"));
     let mut wrong = Vec::new();

@@ -1,8 +1,6 @@
 //! The window in another language, switched while a job is under way.
 
-#[path = "support/window.rs"]
-mod support;
-
+use crate::support::{Window, at_work};
 use coldbench::gui::Part;
 use coldbench::text::Language;
 use coldbench::words::Action;
@@ -10,7 +8,6 @@ use egui_kittest::kittest::{NodeT as _, Queryable as _};
 use std::collections::{BTreeMap, BTreeSet};
 use std::fs;
 use std::path::Path;
-use support::{Window, at_work};
 
 fn switch_to(window: &mut Window, language: Language) {
     window.get_by_label(language.own_name()).click();

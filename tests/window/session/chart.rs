@@ -1,7 +1,7 @@
 //! The strip chart: marks of what was done, values under the pointer, stretches to look at.
 
+use super::room::{Window, act, at_work};
 use crate::folder::Folder;
-use crate::room::{Window, act, at_work};
 use coldbench::kit::{Hose, HoseEnd};
 use coldbench::plant::Line;
 use coldbench::words::Action;

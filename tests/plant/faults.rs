@@ -1,11 +1,9 @@
 //! What faults and the weather do inside the circuit.
 
-mod plant_common;
-
+use crate::common::{Bench, R22, kelvin, psig};
 use coldbench::plant::network::{Amounts, Boundary, End, Fill, Law, NodeSpec, Path, Restriction};
-use coldbench::plant::{Link, Place, Unit};
+use coldbench::plant::{Link, Section, Unit};
 use coldbench::units::{ATMOSPHERE, Mass, PSI};
-use plant_common::{Bench, R22, kelvin, psig};
 
 fn digest(bench: &Bench) -> u64 {
     let mut sum = 0xcbf2_9ce4_8422_2325_u64;
@@ -44,7 +42,7 @@ fn a_wet_circuit_freezes_at_the_throat_and_thaws_at_rest() {
     bench.conditions.indoor.w = 0.006;
     // A drier that can take no more.
     bench.plant.set_desiccant_water(9e-3);
-    let node = bench.plant.node(Place::Evaporator);
+    let node = bench.plant.node(Section::Evaporator);
     bench.plant.network_mut().add(node, Amounts::water(8e-3));
     bench.cool_on();
     bench.conditions.blower = 0.6;
@@ -57,7 +55,7 @@ fn a_wet_circuit_freezes_at_the_throat_and_thaws_at_rest() {
             println!(
                 "{minute}: iced {:.2} free {:.2} g frost {:.2} kg {}",
                 operating.throat_ice,
-                bench.node(Place::Evaporator).free_water * 1e3,
+                bench.node(Section::Evaporator).free_water * 1e3,
                 operating.frost,
                 bench.line()
             );
@@ -93,7 +91,7 @@ fn little_air_over_the_indoor_coil_frosts_it() {
 fn random_play_with_hoses_stays_finite_and_balanced() {
     for seed in 1..=4u64 {
         let mut bench = Bench::r22();
-        let ends = [Place::LiquidLine, Place::SuctionLine].map(|place| bench.plant.node(place));
+        let ends = [Section::LiquidLine, Section::SuctionLine].map(|place| bench.plant.node(place));
         let network = bench.plant.network_mut();
         let small = NodeSpec {
             volume: 6e-5,
@@ -175,7 +173,7 @@ fn random_play_with_hoses_stays_finite_and_balanced() {
             for _ in 0..100 {
                 bench.run(0.1);
                 let network = bench.plant.network();
-                let places = Place::ALL.map(|place| bench.plant.node(place));
+                let places = Section::ALL.map(|place| bench.plant.node(place));
                 for id in places.iter().chain(&[high, low, centre, tee, cylinder]) {
                     let node = network.node(*id);
                     let sound = node.pressure.is_finite() && node.energy.is_finite();

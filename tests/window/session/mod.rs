@@ -8,10 +8,6 @@
 
 mod back;
 mod chart;
-#[path = "../support/folder.rs"]
-mod folder;
-#[path = "../support/forge.rs"]
-mod forge;
 mod resume;
 mod room;
 mod waits;

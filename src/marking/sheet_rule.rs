@@ -2,8 +2,8 @@
 
 use super::conditions::tolerance;
 use super::course::Course;
+use super::evidence;
 use super::mark::{Evidence, Verdict};
-use super::phrases;
 use crate::text::Message;
 use crate::words::{Level, Quantity, SheetField};
 
@@ -14,7 +14,7 @@ pub(super) fn judge(course: &Course, field: SheetField, within: Level) -> Verdic
         return Verdict::new(false, vec![Evidence::at(course.end, text)]);
     };
     let written = entry.value.quantity();
-    let wrote = phrases::level(entry.value);
+    let wrote = evidence::level(entry.value);
     let Some(given) = entry.instruments else {
         let text = Message::new("mark-sheet-no-reading")
             .with("field", name)
@@ -25,7 +25,7 @@ pub(super) fn judge(course: &Course, field: SheetField, within: Level) -> Verdic
     let is_comparable = written.dimension == given.dimension;
     let off = (written.si - given.si).abs();
     let is_met = is_comparable && most.is_some_and(|most| off <= most);
-    let instruments = phrases::as_written(given, entry.value);
+    let instruments = evidence::as_written(given, entry.value);
     let text = if is_comparable {
         let by = Quantity {
             si: off,
@@ -35,8 +35,8 @@ pub(super) fn judge(course: &Course, field: SheetField, within: Level) -> Verdic
             .with("field", name)
             .with("wrote", wrote)
             .with("given", instruments)
-            .with("off", phrases::as_written(by, within))
-            .with("within", phrases::level(within))
+            .with("off", evidence::as_written(by, within))
+            .with("within", evidence::level(within))
     } else {
         Message::new("mark-sheet-other-kind")
             .with("field", name)

@@ -1,10 +1,10 @@
 //! A job that was cut, by a crash or a power failure, is taken up again with nothing lost.
 
-use crate::folder::Folder;
-use crate::room::{
+use super::room::{
     Hands, Window, act, at_work, attempts, begin, job, lookup, press, title, window,
 };
-use coldbench::attempt::{End, Entry, Journal, Mode, replay};
+use crate::folder::Folder;
+use coldbench::attempt::{End, Journal, JournalEntry, Mode, replay};
 use coldbench::plant::FaultKind;
 use coldbench::words::{Action, Diagnosis, Level, SheetField, ThermostatCall};
 use egui_kittest::kittest::Queryable as _;
@@ -80,7 +80,7 @@ fn a_job_cut_in_the_middle_earns_what_an_uninterrupted_one_earns() {
     window.get_by_label_contains(&replayed.fingerprint);
     window.get_by_label_contains(&path.display().to_string());
     let journal = Journal::read(&path).expect("it is there").expect("genuine");
-    let resumed = |entry: &Entry| *entry == Entry::Resumed;
+    let resumed = |entry: &JournalEntry| *entry == JournalEntry::Resumed;
     assert_eq!(
         journal.lines.iter().filter(|l| resumed(&l.entry)).count(),
         1
@@ -163,7 +163,7 @@ fn a_window_that_is_closed_puts_its_job_aside() {
     let journal = Journal::read(&path).expect("it is there").expect("genuine");
     assert_eq!(journal.end, End::Cut);
     let last = journal.lines.last().expect("it has lines");
-    assert_eq!((last.tick, &last.entry), (1_234, &Entry::Aside));
+    assert_eq!((last.tick, &last.entry), (1_234, &JournalEntry::Aside));
 }
 
 #[test]

@@ -1,0 +1,7 @@
+//! The bare plant: service work, deep vacuum, faults, and the liquid receiver.
+
+mod common;
+mod evacuation;
+mod faults;
+mod receiver;
+mod service;
