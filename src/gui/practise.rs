@@ -1,4 +1,4 @@
-//! The room in which a job is worked on: it owns the recorder and passes actions through its driver.
+//! The room in which a job is worked on: it owns the recorder, and every action goes through it.
 
 mod narrow;
 

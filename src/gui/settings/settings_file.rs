@@ -4,6 +4,7 @@
 use super::Settings;
 use crate::scenario::{Diagnostic, Document};
 use crate::text::Message;
+use etcetera::app_strategy::{AppStrategy as _, AppStrategyArgs, choose_native_strategy};
 use std::fs;
 use std::io::{self, ErrorKind};
 use std::path::{Path, PathBuf};
@@ -11,7 +12,7 @@ use std::path::{Path, PathBuf};
 /// The name of the file in its folder.
 const NAME: &str = "settings.ron";
 
-/// Who keeps the settings in a folder, or nowhere.
+/// The file of the settings in a folder, or none.
 #[derive(Debug, Default)]
 pub struct SettingsFile {
     file: Option<PathBuf>,
@@ -28,9 +29,21 @@ impl SettingsFile {
 
     /// Keeps them where the platform keeps such files; nowhere where it names no such place.
     pub fn of_this_person() -> Self {
-        directories::ProjectDirs::from("", "", "coldbench").map_or_else(Self::nowhere, |folders| {
-            Self::in_folder(folders.config_dir())
-        })
+        // The folders in which versions with the crate `directories` kept the file.
+        let program = AppStrategyArgs {
+            app_name: "coldbench".to_owned(),
+            ..AppStrategyArgs::default()
+        };
+        choose_native_strategy(program).map_or_else(
+            |_| Self::nowhere(),
+            |folders| {
+                Self::in_folder(&if cfg!(target_os = "macos") {
+                    folders.data_dir()
+                } else {
+                    folders.config_dir()
+                })
+            },
+        )
     }
 
     /// Keeps them in a folder, and reads what is there.
