@@ -120,7 +120,7 @@ impl Job {
     fn target_at(&self, outdoor: Temperature, wet_bulb: Temperature) -> Option<f64> {
         let target = match self.target {
             Target::Superheat(target) => Some(target),
-            _ => target_superheat(outdoor, wet_bulb),
+            Target::SuperheatByChart | Target::Subcooling(_) => target_superheat(outdoor, wet_bulb),
         };
         target.map(TemperatureDifference::kelvins)
     }

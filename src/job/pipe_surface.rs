@@ -34,7 +34,10 @@ impl Job {
             ThermometerPlace::LiquidLine => Section::LiquidLine,
             ThermometerPlace::AfterDrier => Section::AfterDrier,
             ThermometerPlace::DischargeLine => Section::Discharge,
-            _ => return PipeSurface::Dry,
+            ThermometerPlace::OutdoorAir
+            | ThermometerPlace::ReturnAir
+            | ThermometerPlace::ReturnWetBulb
+            | ThermometerPlace::SupplyAir => return PipeSurface::Dry,
         };
         let pipe = self.plant.temperature(inside);
         if pipe >= dew_point(self.outdoor.w) {

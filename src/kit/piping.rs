@@ -328,20 +328,25 @@ impl Piping {
 
     /// A low or high hose to the air: purging at the manifold, spilling, or held open.
     fn to_air(&self, state: &super::HoseState) -> Law {
-        match state.end {
-            Some(HoseEnd::OpenAir) => path(&[self.hose()]),
-            _ if state.purging > 0.0 => opening(PURGE),
-            _ if state.spilling > 0.0 => opening(SPILL),
-            _ => Law::Shut,
+        if state.end == Some(HoseEnd::OpenAir) {
+            path(&[self.hose()])
+        } else if state.purging > 0.0 {
+            opening(PURGE)
+        } else if state.spilling > 0.0 {
+            opening(SPILL)
+        } else {
+            Law::Shut
         }
     }
 
     /// The far end of the centre hose to the air.
     fn tee_opening(state: &super::HoseState) -> Law {
-        match state.end {
-            Some(HoseEnd::OpenAir) => path(&[port_bore()]),
-            _ if state.spilling > 0.0 => opening(SPILL),
-            _ => Law::Shut,
+        if state.end == Some(HoseEnd::OpenAir) {
+            path(&[port_bore()])
+        } else if state.spilling > 0.0 {
+            opening(SPILL)
+        } else {
+            Law::Shut
         }
     }
 }

@@ -3,9 +3,12 @@
 use crate::plant::Line;
 use crate::text::Message;
 use serde::{Deserialize, Serialize};
+use strum::VariantArray;
 
 /// A hose of the manifold. By trade custom the low hose is blue, the high red, the centre yellow.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
+#[derive(
+    Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize, VariantArray,
+)]
 pub enum Hose {
     /// From the low side of the manifold.
     Low,
@@ -17,7 +20,8 @@ pub enum Hose {
 
 impl Hose {
     /// All three.
-    pub const ALL: [Self; 3] = [Self::Low, Self::High, Self::Centre];
+    pub const ALL: [Self; Self::VARIANTS.len()] =
+        *Self::VARIANTS.first_chunk().expect("as long as itself");
 
     /// What a technician calls it.
     pub const fn label(self) -> Message {
@@ -39,7 +43,9 @@ impl Hose {
 }
 
 /// What the far end of a hose is on.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
+#[derive(
+    Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize, VariantArray,
+)]
 pub enum HoseEnd {
     /// The suction valve's access port.
     SuctionPort,
@@ -57,14 +63,8 @@ pub enum HoseEnd {
 
 impl HoseEnd {
     /// Every place a hose can go.
-    pub const ALL: [Self; 6] = [
-        Self::SuctionPort,
-        Self::LiquidPort,
-        Self::VacuumPump,
-        Self::Nitrogen,
-        Self::RefrigerantCylinder,
-        Self::OpenAir,
-    ];
+    pub const ALL: [Self; Self::VARIANTS.len()] =
+        *Self::VARIANTS.first_chunk().expect("as long as itself");
 
     /// What a technician calls it.
     pub const fn label(self) -> Message {
@@ -83,7 +83,7 @@ impl HoseEnd {
         match self {
             Self::SuctionPort => Some(Line::Suction),
             Self::LiquidPort => Some(Line::Liquid),
-            _ => None,
+            Self::VacuumPump | Self::Nitrogen | Self::RefrigerantCylinder | Self::OpenAir => None,
         }
     }
 
@@ -97,7 +97,9 @@ impl HoseEnd {
 }
 
 /// Where the micron gauge is screwed on.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
+#[derive(
+    Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize, VariantArray,
+)]
 pub enum GaugePlace {
     /// On the cart, reading the air.
     Cart,
@@ -113,13 +115,8 @@ pub enum GaugePlace {
 
 impl GaugePlace {
     /// Every place.
-    pub const ALL: [Self; 5] = [
-        Self::Cart,
-        Self::Pump,
-        Self::Manifold,
-        Self::SuctionPort,
-        Self::LiquidPort,
-    ];
+    pub const ALL: [Self; Self::VARIANTS.len()] =
+        *Self::VARIANTS.first_chunk().expect("as long as itself");
 
     /// The place, as one says where the gauge is.
     pub const fn label(self) -> Message {
@@ -134,7 +131,9 @@ impl GaugePlace {
 }
 
 /// Where a thermometer can be clamped or hung.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
+#[derive(
+    Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize, VariantArray,
+)]
 pub enum ThermometerPlace {
     /// The suction line at the outdoor unit.
     SuctionLine,
@@ -156,16 +155,8 @@ pub enum ThermometerPlace {
 
 impl ThermometerPlace {
     /// Every place.
-    pub const ALL: [Self; 8] = [
-        Self::SuctionLine,
-        Self::LiquidLine,
-        Self::AfterDrier,
-        Self::DischargeLine,
-        Self::OutdoorAir,
-        Self::ReturnAir,
-        Self::ReturnWetBulb,
-        Self::SupplyAir,
-    ];
+    pub const ALL: [Self; Self::VARIANTS.len()] =
+        *Self::VARIANTS.first_chunk().expect("as long as itself");
 }
 
 impl ThermometerPlace {

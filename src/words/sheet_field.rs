@@ -3,9 +3,12 @@
 use super::{Dimension, Spot};
 use crate::plant::FaultKind;
 use serde::{Deserialize, Serialize};
+use strum::VariantArray;
 
 /// A blank of the job sheet.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
+#[derive(
+    Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize, VariantArray,
+)]
 pub enum SheetField {
     /// Standing pressure before anything runs.
     StandingPressure,
@@ -45,25 +48,8 @@ pub enum SheetField {
 
 impl SheetField {
     /// Every blank, in the order of the sheet.
-    pub const ALL: [Self; 17] = [
-        Self::StandingPressure,
-        Self::SuctionPressure,
-        Self::LiquidPressure,
-        Self::SuctionLine,
-        Self::LiquidLine,
-        Self::AfterDrier,
-        Self::OutdoorAir,
-        Self::ReturnAir,
-        Self::ReturnWetBulb,
-        Self::SupplyAir,
-        Self::Amps,
-        Self::Superheat,
-        Self::Subcooling,
-        Self::TargetSuperheat,
-        Self::Vacuum,
-        Self::RefrigerantIn,
-        Self::RefrigerantOut,
-    ];
+    pub const ALL: [Self; Self::VARIANTS.len()] =
+        *Self::VARIANTS.first_chunk().expect("as long as itself");
 
     /// What a value in this blank must be.
     pub const fn dimension(self) -> Dimension {

@@ -121,9 +121,10 @@ impl<'a> Performance<'a> {
             } => self.weigh_in(*mass, *opening, *within),
         };
         done.map_err(|why| self.stopped(step, number, why))?;
-        let written = match step {
-            Step::Note(field) => self.driver.job().sheet().entry(*field),
-            _ => None,
+        let written = if let Step::Note(field) = step {
+            self.driver.job().sheet().entry(*field)
+        } else {
+            None
         };
         let text = match written {
             Some(entry) => format!("{step}: {}", entry.value),
