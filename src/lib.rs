@@ -9,6 +9,7 @@ pub mod attempt;
 pub mod cli;
 pub mod coach;
 pub mod figures;
+pub mod files;
 pub mod fluid;
 #[cfg(feature = "window")]
 pub mod gui;

@@ -6,9 +6,9 @@ use std::fs;
 use std::path::{Path, PathBuf};
 
 /// The modules in the order of the architecture: each may import only those before it.
-const ORDER: [&str; 15] = [
-    "units", "text", "fluid", "plant", "kit", "words", "scenario", "job", "attempt", "marking",
-    "coach", "report", "figures", "cli", "gui",
+const ORDER: [&str; 16] = [
+    "units", "files", "text", "fluid", "plant", "kit", "words", "scenario", "job", "attempt",
+    "marking", "coach", "report", "figures", "cli", "gui",
 ];
 
 /// Modules that stand side by side: neither imports the other.

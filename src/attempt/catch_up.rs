@@ -8,6 +8,7 @@ use super::{
     ReplayError,
 };
 use super::{Head, Mode};
+use crate::files;
 use crate::job::{Driver as _, Job};
 use crate::scenario::Scenario;
 use std::fs::OpenOptions;
@@ -38,11 +39,8 @@ impl CatchUp {
             path: path.to_owned(),
             cause,
         };
-        let file = OpenOptions::new()
-            .read(true)
-            .write(true)
-            .open(path)
-            .map_err(unreadable)?;
+        let file = files::open_with(path, OpenOptions::new().read(true).write(true))
+            .map_err(|error| unreadable(error.into()))?;
         if !place::take(&file) {
             return Err(ReplayError::UnderWay);
         }

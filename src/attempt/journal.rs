@@ -2,13 +2,11 @@
 
 use super::chain::Chain;
 use super::{Head, JournalEntry, JournalLine, TICKS_BETWEEN_MARKS};
+use crate::files;
 use std::fs::File;
-use std::io::{self, Read};
+use std::io;
 use std::path::Path;
 use thiserror::Error;
-
-/// The most that is read of a journal, bytes: a day of simulated time is far below.
-const LONGEST: u64 = 16 << 20;
 
 /// A journal is not what a recorder wrote.
 #[derive(Debug, Clone, PartialEq, Eq, Error)]
@@ -51,16 +49,12 @@ pub struct Journal {
 impl Journal {
     /// Reads a journal from a file.
     pub fn read(path: &Path) -> io::Result<Result<Self, NotGenuine>> {
-        Self::read_from(&File::open(path)?)
+        Self::read_from(&files::open(path)?)
     }
 
     /// Reads a journal from an open file, from where that stands.
     pub(super) fn read_from(file: &File) -> io::Result<Result<Self, NotGenuine>> {
-        let mut bytes = Vec::new();
-        file.take(LONGEST + 1).read_to_end(&mut bytes)?;
-        if bytes.len() as u64 > LONGEST {
-            return Err(io::Error::other("too long for an attempt"));
-        }
+        let bytes = files::read_open(file, files::ATTEMPT_MAX)?;
         Ok(Self::from_bytes(&bytes))
     }
 

@@ -3,8 +3,9 @@
 use super::catch_up::fit_to_go_on;
 use super::place::{self, ENDING};
 use super::{Head, Journal, JournalEntry, Lookup, ReplayError};
+use crate::files;
 use crate::words::Action;
-use std::fs::{self, File};
+use std::fs;
 use std::io::{self, Read, Seek, SeekFrom};
 use std::path::{Path, PathBuf};
 use std::time::SystemTime;
@@ -47,10 +48,12 @@ fn written(path: &Path) -> SystemTime {
 
 /// `None`: its job was handed back, and only the closing line is missing.
 fn look(path: PathBuf, lookup: Lookup<'_>) -> Option<Unfinished> {
-    let read = File::open(&path).and_then(|file| {
-        let is_free = place::take(&file);
-        Journal::read_from(&file).map(|journal| (is_free, journal))
-    });
+    let read = files::open(&path)
+        .map_err(io::Error::from)
+        .and_then(|file| {
+            let is_free = place::take(&file);
+            Journal::read_from(&file).map(|journal| (is_free, journal))
+        });
     let (head, tick, obstacle) = match read {
         Err(cause) => {
             let path = path.clone();
@@ -91,7 +94,7 @@ fn is_handed_back(journal: &Journal) -> bool {
 fn ends_ended(path: &Path) -> io::Result<bool> {
     /// More than the last line of an ended attempt.
     const TAIL: u64 = 128;
-    let mut file = File::open(path)?;
+    let mut file = files::open(path)?;
     let length = file.seek(SeekFrom::End(0))?;
     file.seek(SeekFrom::Start(length.saturating_sub(TAIL)))?;
     let mut tail = Vec::new();

@@ -3,11 +3,11 @@
 use super::Answer;
 use super::find::{self, Kind};
 use crate::attempt::{End, replay};
+use crate::files;
 use crate::job::procedure::Procedure;
 use crate::scenario::{Diagnostic, Scenario};
 use anyhow::Context;
 use serde_json::{Value, json};
-use std::fs;
 use std::path::{Path, PathBuf};
 
 /// Check scenarios, procedures, units and attempts: every error with its line and a hint.
@@ -78,7 +78,7 @@ impl Found {
 /// Checks a file as what it is. A file that cannot be read is no answer.
 fn look_at(path: &Path) -> anyhow::Result<Found> {
     let shown = path.display().to_string();
-    let bytes = fs::read(path).with_context(|| shown.clone())?;
+    let bytes = files::read(path, files::ATTEMPT_MAX).with_context(|| shown.clone())?;
     let (kind, title) = match Kind::of(path, &bytes) {
         Kind::Attempt => ("attempt", attempt(path)),
         Kind::Procedure => {

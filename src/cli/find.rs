@@ -1,9 +1,9 @@
 //! Scenarios and procedures by the name of a shipped one or by a path.
 
 use crate::attempt::{ENDING, Head};
+use crate::files;
 use crate::scenario::{Diagnostic, Scenario, shipped_names, unit_names};
 use anyhow::{anyhow, bail};
-use std::fs;
 use std::path::Path;
 
 /// A scenario with where it was found.
@@ -36,7 +36,8 @@ pub(super) fn scenario_or_unit(name: &str) -> anyhow::Result<Scenario> {
         return Ok(unit);
     }
     let path = Path::new(name);
-    let is_unit = fs::read(path).is_ok_and(|bytes| Kind::of(path, &bytes) == Kind::Unit);
+    let is_unit =
+        files::read(path, files::TEXT_MAX).is_ok_and(|bytes| Kind::of(path, &bytes) == Kind::Unit);
     if is_unit {
         return Scenario::of_unit_file(path).map_err(|wrong| anyhow!(all(&wrong)));
     }
@@ -68,7 +69,8 @@ impl Kind {
     /// What a file is: an attempt by its ending or its beginning, else by the field that only one
     /// kind has.
     pub(super) fn of(path: &Path, bytes: &[u8]) -> Self {
-        let text = String::from_utf8_lossy(bytes);
+        let text =
+            files::text(bytes).unwrap_or_else(|_| String::from_utf8_lossy(bytes).into_owned());
         let has = |field: &str| {
             text.lines()
                 .any(|line| line.trim_start().starts_with(field))

@@ -4,6 +4,7 @@ use super::check::check_scenario;
 use super::document::ERRORS_MAX;
 use super::units::{unit_named, unit_text};
 use super::{Diagnostic, Document, Scenario, ScenarioFile};
+use crate::files;
 use sha2::{Digest, Sha256};
 use std::fmt::Write;
 use std::path::Path;
@@ -85,7 +86,7 @@ impl Scenario {
 
 /// The bytes of a file, or why they cannot be had.
 pub(crate) fn read_file(path: &Path) -> Result<Vec<u8>, Vec<Diagnostic>> {
-    std::fs::read(path).map_err(|error| {
+    files::read(path, files::TEXT_MAX).map_err(|error| {
         vec![Diagnostic {
             path: path.display().to_string(),
             line: 1,

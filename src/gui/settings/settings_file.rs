@@ -2,11 +2,12 @@
 //! changes something.
 
 use super::Settings;
+use crate::files::{self, FileError};
 use crate::scenario::{Diagnostic, Document};
 use crate::text::Message;
 use etcetera::app_strategy::{AppStrategy as _, AppStrategyArgs, choose_native_strategy};
 use std::fs;
-use std::io::{self, ErrorKind};
+use std::io;
 use std::path::{Path, PathBuf};
 
 /// The name of the file in its folder.
@@ -87,9 +88,9 @@ impl SettingsFile {
 /// The settings in a file; `None` where there is no file.
 fn read(file: &Path) -> Result<Option<Settings>, Message> {
     let shown = file.display().to_string();
-    let bytes = match fs::read(file) {
+    let bytes = match files::read(file, files::TEXT_MAX) {
         Ok(bytes) => bytes,
-        Err(error) if error.kind() == ErrorKind::NotFound => return Ok(None),
+        Err(FileError::Missing) => return Ok(None),
         Err(error) => {
             return Err(Message::new("settings-not-read")
                 .with("file", shown)

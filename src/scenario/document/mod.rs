@@ -12,14 +12,12 @@ mod split;
 mod stand_in;
 
 use super::diagnostic::{Diagnostic, did_you_mean};
+use crate::files;
 use problem::{At, Failure, Problem};
 use read::{Mended, ValueReader};
 use serde::de::DeserializeOwned;
 use split::{NodeId, Shape, Tree};
 use std::collections::BTreeSet;
-
-/// No file of ours is a tenth as long, bytes.
-const LENGTH_MAX: usize = 256 * 1024;
 
 /// More errors of one file are not told: whoever reads them gives up earlier.
 pub(super) const ERRORS_MAX: usize = 100;
@@ -43,29 +41,23 @@ pub struct Located<'d> {
 impl Document {
     /// Splits a file; `path` is what the person calls it. Any bytes may come.
     pub fn split(path: &str, bytes: &[u8]) -> Result<Self, Diagnostic> {
-        if bytes.len() > LENGTH_MAX {
-            let message = format!("the file is longer than {LENGTH_MAX} bytes");
+        if bytes.len() as u64 > files::TEXT_MAX {
+            let message = files::FileError::TooLong(files::TEXT_MAX).to_string();
             return Err(diagnostic(path, "", 0, message, None));
         }
-        let text = match str::from_utf8(bytes) {
-            Ok(text) => text,
-            Err(error) => {
-                let (before, _) = bytes.split_at(error.valid_up_to());
-                let before = String::from_utf8_lossy(before);
-                let hint = Some("save the file as UTF-8".to_owned());
-                let message = "this is not UTF-8 text".to_owned();
-                return Err(diagnostic(path, &before, before.len(), message, hint));
-            }
-        };
-        match split::split(text) {
+        let text = files::text(bytes).map_err(|wrong| {
+            let (message, hint) = (wrong.message.to_owned(), Some(wrong.hint.to_owned()));
+            diagnostic(path, &wrong.before, wrong.before.len(), message, hint)
+        })?;
+        match split::split(&text) {
             Ok(tree) => Ok(Self {
                 path: path.to_owned(),
-                text: text.to_owned(),
+                text,
                 tree,
             }),
             Err(error) => {
                 let hint = error.hint.map(str::to_owned);
-                Err(diagnostic(path, text, error.at, error.message, hint))
+                Err(diagnostic(path, &text, error.at, error.message, hint))
             }
         }
     }
