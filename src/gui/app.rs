@@ -1,14 +1,15 @@
 //! The window's rooms and what leads from one to the next.
 
-use super::catch_up::{CatchingUp, Caught};
-use super::end::end_ui;
-use super::part::Part;
-use super::practise::{Ended, Exit, Practise};
-use super::session::Attempts;
-use super::settings::{Settings, SettingsFile, settings_ui};
-use super::start::{Choice, Start, start_ui};
-use super::theme;
-use super::view::Reads;
+use crate::gui::catch_up::{CatchingUp, Caught};
+use crate::gui::end::end_ui;
+use crate::gui::pace::Stint;
+use crate::gui::part::Part;
+use crate::gui::practise::{Ended, Exit, Practise};
+use crate::gui::session::Attempts;
+use crate::gui::settings::{Settings, SettingsFile, settings_ui};
+use crate::gui::start::{Choice, Start, start_ui};
+use crate::gui::theme;
+use crate::gui::view::Reads;
 use crate::job::Job;
 use crate::marking::Report;
 use crate::scenario::Scenario;
@@ -24,8 +25,9 @@ pub struct App {
     reads: Reads,
     settings: Settings,
     settings_file: SettingsFile,
-    /// The settings are laid open.
+    /// The settings are open.
     choosing: bool,
+    stint: Stint,
     room: Room,
 }
 
@@ -55,6 +57,7 @@ impl App {
             settings: Settings::default(),
             settings_file: SettingsFile::nowhere(),
             choosing: false,
+            stint: Stint::default(),
             room: Room::Start,
         }
     }
@@ -66,6 +69,12 @@ impl App {
         self.choosing = file.trouble.is_some();
         self.settings_file = file;
         self
+    }
+
+    /// Sets how far a wait and a replay get in each frame, for the jobs that are opened from now
+    /// on.
+    pub const fn set_stint(&mut self, stint: Stint) {
+        self.stint = stint;
     }
 
     /// The settings as they are.
@@ -87,7 +96,7 @@ impl App {
     pub fn job(&self) -> Option<&Job> {
         match &self.room {
             Room::Practise(practise) => Some(practise.job()),
-            _ => None,
+            Room::Start | Room::CatchUp(_) | Room::End(_) => None,
         }
     }
 
@@ -95,7 +104,7 @@ impl App {
     pub fn report(&self) -> Option<&Report> {
         match &self.room {
             Room::End(ended) => Some(&ended.report),
-            _ => None,
+            Room::Start | Room::CatchUp(_) | Room::Practise(_) => None,
         }
     }
 
@@ -147,7 +156,7 @@ impl App {
         let (who, mode) = (self.start.who.trim(), self.start.mode);
         match self.attempts.begin(scenario, who, mode) {
             Ok(recorder) => {
-                let practise = Practise::new(recorder, scenario.clone());
+                let practise = Practise::new(recorder, scenario.clone()).with_stint(self.stint);
                 self.start.trouble = None;
                 Room::Practise(Box::new(practise))
             }
@@ -184,7 +193,7 @@ impl App {
         match start_ui(ui, &mut self.start, &self.scenarios, self.reads.language) {
             Some(Choice::Begin(index)) => self.begin(index),
             Some(Choice::GoOn(path)) => match Attempts::go_on(&path, &self.scenarios) {
-                Ok(catch_up) => self.after(CatchingUp::begin(catch_up, None)),
+                Ok(catch_up) => self.after(CatchingUp::begin(catch_up, None, self.stint)),
                 Err(trouble) => self.back_to_start(Some(trouble)),
             },
             None => Room::Start,
@@ -205,7 +214,9 @@ impl App {
             }
             Some(Exit::GoBack(action)) => {
                 match Attempts::go_back(practise.journal(), &self.scenarios, action) {
-                    Ok(catch_up) => self.after(CatchingUp::begin(catch_up, Some(practise))),
+                    Ok(catch_up) => {
+                        self.after(CatchingUp::begin(catch_up, Some(practise), self.stint))
+                    }
                     Err(trouble) => {
                         practise.tell(Message::verbatim(trouble));
                         Room::Practise(practise)
@@ -230,7 +241,7 @@ impl App {
         }
     }
 
-    /// To the start, where the folder is looked through anew.
+    /// To the start, where the folder is read again.
     fn back_to_start(&mut self, trouble: Option<String>) -> Room {
         self.start.trouble = trouble;
         self.start.offers = None;
@@ -273,7 +284,7 @@ impl eframe::App for App {
     fn on_exit(&mut self, _gl: Option<&eframe::glow::Context>) {
         match std::mem::replace(&mut self.room, Room::Start) {
             Room::Practise(practise) => {
-                // The window has gone: there is nobody to be told.
+                // The window has gone: there is nobody to show it to.
                 let _is_kept = practise.put_aside();
             }
             Room::CatchUp(catching_up) => catching_up.put_aside(),

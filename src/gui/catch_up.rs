@@ -1,10 +1,10 @@
 //! The room between: a job is done again, as fast as the machine can, up to where it goes on.
 
-use super::clock::tick_text;
-use super::notes::Notes;
-use super::pace::{AT_ONCE, Budget, FRAME};
-use super::practise::Practise;
 use crate::attempt::CatchUp;
+use crate::gui::notes::Notes;
+use crate::gui::pace::{AT_ONCE, Budget, FRAME, Stint};
+use crate::gui::practise::Practise;
+use crate::gui::time::tick_text;
 use crate::text::{Language, Message};
 use eframe::egui::{CentralPanel, Frame, ProgressBar, Ui};
 use std::time::Duration;
@@ -15,6 +15,7 @@ pub struct CatchingUp {
     notes: Notes,
     /// The job that is left when this one goes on; without it, one that was cut goes on.
     left: Option<Box<Practise>>,
+    stint: Stint,
 }
 
 /// What came of it.
@@ -31,11 +32,12 @@ pub enum Caught {
 impl CatchingUp {
     /// Begins, and does it at once where that takes no longer than a person notices. `left` is the
     /// job that is left for this one.
-    pub fn begin(catch_up: CatchUp, left: Option<Box<Practise>>) -> Caught {
+    pub fn begin(catch_up: CatchUp, left: Option<Box<Practise>>, stint: Stint) -> Caught {
         let begun = Self {
             catch_up,
             notes: Notes::default(),
             left,
+            stint,
         };
         begun.go_on(AT_ONCE)
     }
@@ -64,12 +66,15 @@ impl CatchingUp {
 
     /// Goes on for so long on the wall.
     fn go_on(mut self, limit: Duration) -> Caught {
-        let budget = Budget::of(limit);
+        let mut budget = Budget::of(self.stint, limit);
         loop {
-            match self.catch_up.advance(Budget::TICKS, &mut self.notes) {
+            let ticks = budget.next_ticks();
+            if ticks == 0 {
+                return Caught::NotYet(Box::new(self));
+            }
+            match self.catch_up.advance(ticks, &mut self.notes) {
                 Ok(true) => return self.finish(),
-                Ok(false) if budget.is_left() => {}
-                Ok(false) => return Caught::NotYet(Box::new(self)),
+                Ok(false) => {}
                 Err(error) => return self.give_up(Some(error.to_string())),
             }
         }
@@ -79,7 +84,8 @@ impl CatchingUp {
         let scenario = self.catch_up.scenario().clone();
         match self.catch_up.finish() {
             Ok(recorder) => {
-                let mut practise = Practise::going_on(recorder, scenario, self.notes);
+                let mut practise =
+                    Practise::going_on(recorder, scenario, self.notes).with_stint(self.stint);
                 if let Some(left) = self.left {
                     practise.take_over(*left);
                 }
@@ -92,7 +98,7 @@ impl CatchingUp {
     /// Stops where it is; a job that would have been left is put aside.
     pub fn put_aside(self) {
         if let Caught::Not(Some(left), _) = self.give_up(None) {
-            // The window has gone: there is nobody to be told.
+            // The window has gone: there is nobody to show it to.
             let _is_kept = left.put_aside();
         }
     }

@@ -1,7 +1,7 @@
 //! Cautions where work can hurt: once at the start, and at the thing itself.
 
-use super::part::Part;
-use super::theme::Palette;
+use crate::gui::part::Part;
+use crate::gui::theme::Palette;
 use crate::text::{Language, Message};
 use eframe::egui::{Frame, Margin, RichText, Stroke, Ui};
 
@@ -33,7 +33,21 @@ pub const fn at_what_burns(part: Part) -> Option<Message> {
         | Part::Cylinder
         | Part::Pump
         | Part::Detector => Some(BURNS),
-        _ => None,
+        Part::Protection
+        | Part::Thermostat
+        | Part::Compressor
+        | Part::Disconnect
+        | Part::OutdoorCoil
+        | Part::IndoorCoil
+        | Part::Filter
+        | Part::Valve(_)
+        | Part::SightGlass
+        | Part::Place(_)
+        | Part::HandValve(_)
+        | Part::MicronGauge
+        | Part::Nitrogen
+        | Part::Regulator
+        | Part::Thermometers => None,
     }
 }
 
@@ -46,7 +60,20 @@ pub const fn at(part: Part) -> Option<Message> {
         Part::Port(_) | Part::Hose(_) => Some(Message::new("caution-at-hose")),
         Part::Nitrogen | Part::Regulator => Some(Message::new("caution-at-nitrogen")),
         Part::Cylinder => Some(Message::new("caution-at-cylinder")),
-        _ => None,
+        Part::Protection
+        | Part::Thermostat
+        | Part::Nameplate
+        | Part::OutdoorCoil
+        | Part::IndoorCoil
+        | Part::Filter
+        | Part::Valve(_)
+        | Part::SightGlass
+        | Part::Place(_)
+        | Part::HandValve(_)
+        | Part::Pump
+        | Part::MicronGauge
+        | Part::Thermometers
+        | Part::Detector => None,
     }
 }
 

@@ -1,10 +1,10 @@
 //! The room at the end: the marks with their evidence, what was noted, where the attempt is kept.
 
-use super::clock::time_text;
-use super::practise::Ended;
-use super::session::Kept;
-use super::theme::Palette;
 use crate::attempt::Mode;
+use crate::gui::practise::Ended;
+use crate::gui::session::Kept;
+use crate::gui::theme::Palette;
+use crate::gui::time::time_text;
 use crate::job::TICKS_PER_SECOND;
 use crate::marking::Mark;
 use crate::text::{Language, Message};

@@ -1,47 +1,43 @@
-//! The window: one file per panel, `widgets/`, `site/`, `hands/`, theme.
+//! The window. Its ground is `canvas`, `theme`, `view/` and `widgets/`. `tools/` and `parts/` stand
+//! on it with one file for each thing, then `site/` and `instruments/`, then the rooms `start/` and
+//! `practise/`.
 //!
 //! A panel is a free function that reads a [`view::View`] and pushes actions. The view shows only
 //! what a person at the unit can see; the actions go through the driver of a session, which records
 //! them. Time on the wall only decides how many ticks run.
 
 mod app;
+mod canvas;
 mod catch_up;
 mod cautions;
-mod chart;
-mod clock;
-mod coach;
 mod end;
-mod hands;
 mod instruments;
-mod marks;
-mod moments;
+mod moment;
 mod no_window;
 mod notes;
 mod pace;
 mod part;
+mod parts;
 mod practise;
-mod room;
-mod scene;
 mod session;
 mod settings;
-mod sheet_panel;
 mod site;
 mod start;
-mod system;
 mod theme;
-mod turn;
+mod time;
+mod tools;
 mod view;
-mod waiting;
 mod widgets;
 
 pub use app::App;
 pub use no_window::NoWindow;
+pub use pace::Stint;
 pub use part::Part;
+pub use practise::fault_label;
 pub use session::{Attempts, Kept};
 pub use settings::{Settings, SettingsFile, TextSize};
-pub use sheet_panel::fault_label;
-pub use system::System;
 pub use theme::Colours;
+pub use view::System;
 
 use crate::scenario::{Scenario, shipped_names};
 use eframe::egui::ViewportBuilder;

@@ -27,28 +27,28 @@ pub fn is_up() {
 /// The toolkit panics where a library of the display is missing, so that must be caught: it is a
 /// fact about the machine, and the program goes on without its window.
 pub fn guard(run: impl FnOnce() -> eframe::Result) -> Result<(), NoWindow> {
-    let told = Arc::new(panic::take_hook());
-    let passed_on = Arc::clone(&told);
+    let usual = Arc::new(panic::take_hook());
+    let passed_on = Arc::clone(&usual);
     panic::set_hook(Box::new(move |info| {
         if IS_UP.load(Ordering::Relaxed) {
             passed_on(info);
         }
     }));
     let outcome = panic::catch_unwind(AssertUnwindSafe(run));
-    panic::set_hook(Box::new(move |info| told(info)));
+    panic::set_hook(Box::new(move |info| usual(info)));
     let cause = match outcome {
         Ok(Ok(())) => return Ok(()),
         Ok(Err(error)) => error.to_string(),
         Err(payload) if IS_UP.load(Ordering::Relaxed) => panic::resume_unwind(payload),
-        Err(payload) => said(&*payload),
+        Err(payload) => panic_text(&*payload),
     };
     Err(NoWindow {
         why: sentence(&cause),
     })
 }
 
-/// What a panic said.
-fn said(payload: &(dyn Any + Send)) -> String {
+/// The message of a panic.
+fn panic_text(payload: &(dyn Any + Send)) -> String {
     let text = payload
         .downcast_ref::<&str>()
         .map(|text| (*text).to_owned());

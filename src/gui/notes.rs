@@ -1,22 +1,12 @@
 //! What is noted while a job goes on: its course for the marks, the strip chart, the moments to
 //! which one can go back. It notes the same whether the job is worked on, waited for or replayed.
 
-use super::chart::StripChart;
 use crate::attempt::Observer;
+use crate::gui::instruments::StripChart;
+use crate::gui::moment::Moment;
 use crate::job::Job;
 use crate::marking::CourseRecorder;
 use crate::words::Action;
-
-/// An action with its time.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Moment {
-    /// The tick at which it was done.
-    pub tick: u64,
-    /// What was done.
-    pub action: Action,
-    /// The job refused it.
-    pub refused: bool,
-}
 
 /// What was noted so far.
 #[derive(Debug, Default)]

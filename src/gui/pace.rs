@@ -86,40 +86,63 @@ pub const FRAME: Duration = Duration::from_millis(30);
 /// What is done at once: nobody needs to be told of so short a time.
 pub const AT_ONCE: Duration = Duration::from_millis(200);
 
-/// A stretch of time on the wall that may be spent on ticks.
+/// By what a stretch of work is measured that goes as fast as the machine can.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
+pub enum Stint {
+    /// By the time on the wall, so that the window goes on answering.
+    #[default]
+    Wall,
+    /// By a count of ticks, however long they take: for who must know beforehand how far a frame
+    /// gets.
+    Ticks(u64),
+}
+
+/// What is left of a stretch of work.
 #[derive(Debug)]
-pub struct Budget {
-    end: Instant,
+pub enum Budget {
+    /// Until then on the wall.
+    Until(Instant),
+    /// So many ticks.
+    Ticks(u64),
 }
 
 impl Budget {
     /// Ticks between two looks at the wall clock: far less than a frame's worth.
     pub const TICKS: u64 = 10;
 
-    /// So long from now.
+    /// A stretch that takes so long on the wall, or the ticks of the stint.
     #[expect(
         clippy::disallowed_methods,
         reason = "it decides how many ticks run, and never what a tick does"
     )]
-    pub fn of(limit: Duration) -> Self {
-        Self {
-            end: Instant::now() + limit,
+    pub fn of(stint: Stint, limit: Duration) -> Self {
+        match stint {
+            Stint::Wall => Self::Until(Instant::now() + limit),
+            Stint::Ticks(ticks) => Self::Ticks(ticks),
         }
     }
 
-    /// Whether some of it is left.
+    /// The ticks to run before the next look; 0 when nothing is left.
     #[expect(
         clippy::disallowed_methods,
         reason = "it decides how many ticks run, and never what a tick does"
     )]
-    pub fn is_left(&self) -> bool {
-        Instant::now() < self.end
+    pub fn next_ticks(&mut self) -> u64 {
+        match self {
+            Self::Until(end) if Instant::now() < *end => Self::TICKS,
+            Self::Until(_) => 0,
+            Self::Ticks(left) => {
+                let next = (*left).min(Self::TICKS);
+                *left -= next;
+                next
+            }
+        }
     }
 }
 
 #[cfg(test)]
 mod tests {
-    use super::{MOST_TICKS, Pace, Rate};
+    use super::{AT_ONCE, Budget, MOST_TICKS, Pace, Rate, Stint};
 
     #[test]
     fn a_second_at_four_times_is_forty_ticks_however_it_is_cut_into_frames() {
@@ -141,5 +164,14 @@ mod tests {
         pace.rate = Rate::Times(60);
         assert_eq!(pace.ticks(1e9), MOST_TICKS);
         assert!(pace.ticks(0.0) <= 1);
+    }
+
+    #[test]
+    fn a_stint_of_ticks_gives_each_of_them_once() {
+        let mut budget = Budget::of(Stint::Ticks(25), AT_ONCE);
+        let given: Vec<u64> = std::iter::from_fn(|| Some(budget.next_ticks()))
+            .take_while(|&ticks| ticks > 0)
+            .collect();
+        assert_eq!(given, [10, 10, 5]);
     }
 }

@@ -1,9 +1,14 @@
 //! The things on the site that one can point at, with their names and how they look in words.
 
-use super::view::View;
-use crate::job::{Glass, PipeSurface};
+use crate::gui::tools::{cylinder, detector, micron_gauge, nitrogen, pump, thermometers};
+use crate::gui::view::View;
+use crate::gui::view::looks::{
+    bubbles_label, call_label, cap_label, coat_label, end_label, glass_label, made_label,
+    opening_label, stem_label,
+};
+use crate::gui::view::turn::{Thread, Turn};
 use crate::kit::{Hose, HoseEnd, ThermometerPlace};
-use crate::plant::{Arrow, Joint, Line, Made, Spot, ThermostatCall};
+use crate::plant::{Arrow, Joint, Line, Spot};
 use crate::text::Message;
 use crate::words::Reading;
 
@@ -135,6 +140,40 @@ impl Part {
         view.tell(&self.looks(view))
     }
 
+    /// What turns at it.
+    pub const fn thread(self) -> Option<Thread> {
+        match self {
+            Self::Valve(line) => Some(Thread::Stem(line)),
+            Self::HandValve(hose) => Some(Thread::HandValve(hose)),
+            Self::Cylinder => Some(Thread::Cylinder),
+            Self::Regulator => Some(Thread::Regulator),
+            Self::Protection
+            | Self::Thermostat
+            | Self::Disconnect
+            | Self::Nameplate
+            | Self::Compressor
+            | Self::OutdoorCoil
+            | Self::IndoorCoil
+            | Self::Filter
+            | Self::Port(_)
+            | Self::Joint(_)
+            | Self::Drier
+            | Self::SightGlass
+            | Self::Place(_)
+            | Self::Hose(_)
+            | Self::Pump
+            | Self::MicronGauge
+            | Self::Nitrogen
+            | Self::Thermometers
+            | Self::Detector => None,
+        }
+    }
+
+    /// How far what turns at it is turned, as things stand.
+    pub fn turn(self, view: &View) -> Option<Turn> {
+        Turn::of(self.thread()?, view)
+    }
+
     fn looks(self, view: &View) -> Message {
         match self {
             Self::Protection => Message::new(if view.is_protected() {
@@ -143,11 +182,19 @@ impl Part {
                 "part-protection-off"
             }),
             Self::Thermostat => call_label(view.call()),
-            Self::Disconnect
-            | Self::Compressor
-            | Self::OutdoorCoil
-            | Self::IndoorCoil
-            | Self::Filter => electric_look(self, view),
+            Self::Disconnect => disconnect_look(view),
+            Self::Compressor => Message::new(if view.electrics().compressor_runs {
+                "part-compressor-runs"
+            } else {
+                "part-compressor-stands"
+            }),
+            Self::OutdoorCoil => Message::new(if view.electrics().outdoor_fan_runs {
+                "part-fan-runs"
+            } else {
+                "part-fan-stands"
+            }),
+            Self::IndoorCoil => indoor_coil_look(view),
+            Self::Filter => Message::new("part-filter-in"),
             Self::Nameplate => {
                 let name = view.scene.refrigerant.to_owned();
                 Message::new("part-plate").with("name", name)
@@ -171,13 +218,13 @@ impl Part {
             Self::Place(place) => place_look(place, view),
             Self::Hose(hose) => end_label(view.hose(hose).end),
             Self::HandValve(hose) => opening_label(view.hand_valve(hose).unwrap_or(0.0)),
-            Self::Pump
-            | Self::MicronGauge
-            | Self::Nitrogen
-            | Self::Regulator
-            | Self::Cylinder
-            | Self::Thermometers
-            | Self::Detector => kit_look(self, view),
+            Self::Pump => pump::looks(view),
+            Self::MicronGauge => micron_gauge::looks(view),
+            Self::Nitrogen => nitrogen::looks(view),
+            Self::Regulator => nitrogen::regulator_looks(view),
+            Self::Cylinder => cylinder::looks(view),
+            Self::Thermometers => thermometers::looks(view),
+            Self::Detector => detector::looks(view),
         }
     }
 }
@@ -186,151 +233,23 @@ fn listed(looks: Vec<Message>) -> Message {
     Message::list(looks, ", ")
 }
 
-/// What runs and what can be switched off.
-fn electric_look(part: Part, view: &View) -> Message {
+fn disconnect_look(view: &View) -> Message {
     let electrics = view.electrics();
-    Message::new(match part {
-        Part::Disconnect => match (electrics.disconnect_in, electrics.locked) {
-            (_, true) => "part-disconnect-locked",
-            (true, false) => "part-disconnect-in",
-            (false, false) => "part-disconnect-out",
-        },
-        Part::Compressor if electrics.compressor_runs => "part-compressor-runs",
-        Part::Compressor => "part-compressor-stands",
-        Part::OutdoorCoil if electrics.outdoor_fan_runs => "part-fan-runs",
-        Part::OutdoorCoil => "part-fan-stands",
-        Part::IndoorCoil => {
-            let blower = Message::new(if electrics.blower_runs {
-                "part-blower-runs"
-            } else {
-                "part-blower-stands"
-            });
-            let coat = coat_label(view.indoor_coil_coat());
-            return listed(std::iter::once(blower).chain(coat).collect());
-        }
-        _ => "part-filter-in",
+    Message::new(match (electrics.disconnect_in, electrics.locked) {
+        (_, true) => "part-disconnect-locked",
+        (true, false) => "part-disconnect-in",
+        (false, false) => "part-disconnect-out",
     })
 }
 
-/// What stands on the cart.
-fn kit_look(part: Part, view: &View) -> Message {
-    match part {
-        Part::Pump => {
-            let pump = view.pump();
-            let runs = Message::new(if pump.running {
-                "part-pump-runs"
-            } else {
-                "part-pump-stands"
-            });
-            let inlet = Message::new(if pump.inlet_open {
-                "part-inlet-open"
-            } else {
-                "part-inlet-shut"
-            });
-            listed(vec![runs, inlet])
-        }
-        Part::MicronGauge => listed(vec![
-            view.micron_gauge().0.label(),
-            view.shown(Reading::Microns),
-        ]),
-        Part::Nitrogen => {
-            let (open, fitted, _) = view.nitrogen();
-            let valve = Message::new(if open {
-                "part-valve-open"
-            } else {
-                "part-valve-shut"
-            });
-            let regulator = Message::new(if fitted {
-                "part-regulator-on"
-            } else {
-                "part-no-regulator"
-            });
-            listed(vec![valve, regulator])
-        }
-        Part::Regulator => match view.nitrogen() {
-            (_, false, _) => Message::new("part-regulator-off"),
-            (_, true, 0.0) => Message::new("part-regulator-backed-off"),
-            (_, true, _) => Message::new("part-regulator-set")
-                .with("pressure", view.system().gauge(view.regulator())),
-        },
-        Part::Cylinder => {
-            let (valve, inverted) = view.cylinder();
-            let way = Message::new(if inverted {
-                "part-cylinder-inverted"
-            } else {
-                "part-cylinder-upright"
-            });
-            let valve = Message::new("part-valve-at").with("opening", opening_label(valve));
-            listed(vec![way, valve])
-        }
-        Part::Thermometers => {
-            Message::new("part-thermometers-left").with("count", view.thermometers_free())
-        }
-        _ => match view.detector_at() {
-            None => Message::new("part-detector-away"),
-            Some(spot) => Message::new("part-detector-at").with("spot", spot.label().the()),
-        },
-    }
-}
-
-/// What a hose's end is on, in words.
-pub const fn end_label(end: Option<HoseEnd>) -> Message {
-    Message::new(match end {
-        None => "part-end-hung-up",
-        Some(HoseEnd::SuctionPort) => "part-end-suction-port",
-        Some(HoseEnd::LiquidPort) => "part-end-liquid-port",
-        Some(HoseEnd::VacuumPump) => "part-end-vacuum-pump",
-        Some(HoseEnd::Nitrogen) => "part-end-nitrogen",
-        Some(HoseEnd::RefrigerantCylinder) => "part-end-cylinder",
-        Some(HoseEnd::OpenAir) => "part-end-open-air",
-    })
-}
-
-/// A thermostat's call, in words.
-pub const fn call_label(call: ThermostatCall) -> Message {
-    Message::new(match call {
-        ThermostatCall::Off => "part-call-off",
-        ThermostatCall::Fan => "part-call-fan",
-        ThermostatCall::Cool => "part-call-cool",
-    })
-}
-
-/// A stem's position, in words.
-fn stem_label(open: f64) -> Message {
-    Message::new(if open <= 0.0 {
-        "part-stem-front"
-    } else if open >= 1.0 {
-        "part-stem-back"
-    } else if open <= 0.2 {
-        "part-stem-cracked"
+fn indoor_coil_look(view: &View) -> Message {
+    let blower = Message::new(if view.electrics().blower_runs {
+        "part-blower-runs"
     } else {
-        "part-stem-mid"
-    })
-}
-
-const fn cap_label(on: bool) -> Message {
-    Message::new(if on { "part-cap-on" } else { "part-cap-off" })
-}
-
-/// How far a joint is made, in words.
-const fn made_label(made: Made) -> Message {
-    Message::new(match made {
-        Made::Up(_) => "part-made-up",
-        Made::Cracked => "part-made-loose",
-        Made::Apart => "part-made-apart",
-        Made::Plugged => "part-made-plugged",
-    })
-}
-
-/// How far a valve is open, in words.
-pub fn opening_label(open: f64) -> Message {
-    if open <= 0.0 {
-        Message::new("part-shut")
-    } else if open >= 1.0 {
-        Message::new("part-open")
-    } else {
-        Message::new("part-partly-open").with("percent", format!("{:.0}", open * 100.0))
-    }
+        "part-blower-stands"
+    });
+    let coat = coat_label(view.indoor_coil_coat());
+    listed(std::iter::once(blower).chain(coat).collect())
 }
 
 fn port_look(line: Line, view: &View) -> Message {
@@ -363,35 +282,4 @@ fn place_look(place: ThermometerPlace, view: &View) -> Message {
     };
     let coat = coat_label(view.coat(place));
     listed(std::iter::once(shows).chain(coat).collect())
-}
-
-/// What shows in the sight glass, in words.
-fn glass_label(glass: Glass) -> Message {
-    match glass {
-        Glass::Clear => Message::new("part-glass-clear"),
-        Glass::Flashes(vapour) if vapour < 0.2 => Message::new("part-glass-bubbles"),
-        Glass::Flashes(_) => Message::new("part-glass-foam"),
-        Glass::Level(filled) => {
-            Message::new("part-glass-level").with("percent", format!("{:.0}", filled * 100.0))
-        }
-    }
-}
-
-const fn coat_label(coat: PipeSurface) -> Option<Message> {
-    match coat {
-        PipeSurface::Dry => None,
-        PipeSurface::Sweat => Some(Message::new("part-sweats")),
-        PipeSurface::Frost => Some(Message::new("part-frosted")),
-    }
-}
-
-/// How it bubbles at a wet spot, in words.
-pub fn bubbles_label(size: f64) -> Message {
-    Message::new(if size < 0.05 {
-        "part-wet-still"
-    } else if size < 0.4 {
-        "part-wet-grows"
-    } else {
-        "part-wet-foams"
-    })
 }

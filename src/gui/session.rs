@@ -1,7 +1,7 @@
 //! Where attempts are kept, and the driver to one: a job with its journal.
 
-use super::clock::tick_text;
 use crate::attempt::{CatchUp, DIRECTORY, Head, Mode, Opening, Recorder, Unfinished, unfinished};
+use crate::gui::time::tick_text;
 use crate::scenario::Scenario;
 use crate::text::Message;
 use std::path::{Path, PathBuf};

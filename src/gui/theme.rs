@@ -1,5 +1,6 @@
 //! Colours, type sizes and spacing, as data: light, dark, and for a projector that washes out.
 
+use crate::kit::Hose;
 use eframe::egui::{
     Color32, Context, CornerRadius, FontDefinitions, FontFamily, FontId, Id, Stroke, TextStyle,
     Theme, Ui, Visuals, vec2,
@@ -155,6 +156,24 @@ impl Colours {
     }
 }
 
+/// The colour of a hose, by the trade's custom.
+pub const fn hose_colour(palette: &Palette, hose: Hose) -> Color32 {
+    match hose {
+        Hose::Low => palette.low,
+        Hose::High => palette.high,
+        Hose::Centre => palette.centre,
+    }
+}
+
+/// The letter of a hose, so that its colour is not its only sign.
+pub const fn hose_letter(hose: Hose) -> &'static str {
+    match hose {
+        Hose::Low => "L",
+        Hose::High => "H",
+        Hose::Centre => "C",
+    }
+}
+
 /// Puts colours, fonts and sizes into a fresh context.
 pub fn install(ctx: &Context) {
     let mut fonts = FontDefinitions::default();
@@ -214,7 +233,11 @@ fn light(ctx: &Context, colours: Colours) {
             let size = size * colours.text();
             let font = match text {
                 TextStyle::Monospace => FontId::monospace(size),
-                _ => FontId::proportional(size),
+                TextStyle::Small
+                | TextStyle::Body
+                | TextStyle::Button
+                | TextStyle::Heading
+                | TextStyle::Name(_) => FontId::proportional(size),
             };
             style.text_styles.insert(text, font);
         }

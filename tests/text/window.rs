@@ -59,7 +59,9 @@ const ELSEWHERE: [&str; 1] = [
 ];
 
 /// Still in English, each with its reason.
-const LEFT: [&str; 5] = [
+const LEFT: [&str; 6] = [
+    // The name of a platform, to choose the folder of the settings.
+    "macos",
     // What is wrong in the file of settings, which is written by hand in English.
     "there is no refrigerant ; it is one of",
     "text is 100, 125, 150 or 200 percent, found",

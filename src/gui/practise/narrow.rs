@@ -1,10 +1,10 @@
 //! The room in a small window, or with large text: one thing at a time over a row of faces.
 
-use super::{Exit, Practise, Side};
-use crate::gui::coach::coach_ui;
-use crate::gui::hands::hands_ui;
-use crate::gui::room::{FACES_HEIGHT, faces_ui, scrolled_instruments, scrolled_site};
-use crate::gui::sheet_panel::sheet_ui;
+use crate::gui::parts::hands_ui;
+use crate::gui::practise::coach::coach_ui;
+use crate::gui::practise::room::{FACES_HEIGHT, faces_ui, scrolled_instruments, scrolled_site};
+use crate::gui::practise::sheet_panel::sheet_ui;
+use crate::gui::practise::{Exit, Practise, Side};
 use crate::gui::site::site_ui;
 use crate::gui::view::{Reads, View};
 use crate::job::Driver as _;
@@ -40,7 +40,7 @@ impl Practise {
                     match (side, &mut self.coach) {
                         (Side::Sheet, _) => sheet_ui(ui, &view, &mut self.sheet, actions),
                         (Side::Coach, Some(coach)) => coach_ui(ui, &view, coach),
-                        _ => hands_ui(ui, &view, self.chosen, &mut self.drafts, actions),
+                        (_, _) => hands_ui(ui, &view, self.chosen, &mut self.drafts, actions),
                     }
                 }
             }

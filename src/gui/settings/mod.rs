@@ -6,9 +6,9 @@ mod settings_file;
 pub use panel::settings_ui;
 pub use settings_file::SettingsFile;
 
-use super::system::System;
-use super::theme::Colours;
 use crate::fluid::refrigerant::Refrigerant;
+use crate::gui::theme::Colours;
+use crate::gui::view::System;
 use crate::text::Language;
 use serde::{Deserialize, Serialize};
 

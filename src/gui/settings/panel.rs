@@ -1,9 +1,9 @@
 //! The settings as they are chosen.
 
-use super::{Scale, Settings, SettingsFile, TextSize};
 use crate::fluid::refrigerant::Refrigerant;
-use crate::gui::system::System;
+use crate::gui::settings::{Scale, Settings, SettingsFile, TextSize};
 use crate::gui::theme::Colours;
+use crate::gui::view::System;
 use crate::gui::widgets::choice;
 use eframe::egui::{Grid, RichText, Ui};
 

@@ -1,8 +1,8 @@
-//! The file of the settings. A bad one is told of, passed over, and left as it is until the person
+//! The file of the settings. A bad one is reported, passed over, and left as it is until the person
 //! changes something.
 
-use super::Settings;
 use crate::files::{self, FileError};
+use crate::gui::settings::Settings;
 use crate::scenario::{Diagnostic, Document};
 use crate::text::Message;
 use etcetera::app_strategy::{AppStrategy as _, AppStrategyArgs, choose_native_strategy};
@@ -133,8 +133,8 @@ fn write(file: &Path, settings: &Settings) -> io::Result<()> {
 mod tests {
     use super::*;
     use crate::gui::settings::TextSize;
-    use crate::gui::system::System;
     use crate::gui::theme::Colours;
+    use crate::gui::view::System;
 
     /// A folder of this test alone, empty.
     fn folder(name: &str) -> PathBuf {

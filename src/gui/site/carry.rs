@@ -1,9 +1,10 @@
 //! What a hand carries over the site: a hose by its end, a thermometer, the detector, the micron
 //! gauge; where each can go, and what letting go of it does.
 
-use super::layout;
-use crate::gui::part::{Part, end_label};
+use crate::gui::part::Part;
+use crate::gui::site::places;
 use crate::gui::view::View;
+use crate::gui::view::looks::end_label;
 use crate::kit::{Hose, HoseEnd, ThermometerPlace};
 use crate::plant::Spot;
 use crate::text::Message;
@@ -63,7 +64,24 @@ impl Carried {
             Part::Place(place) => view
                 .thermometer_at(place)
                 .then_some(Self::Thermometer(Some(place))),
-            _ => None,
+            Part::Protection
+            | Part::Thermostat
+            | Part::Disconnect
+            | Part::Nameplate
+            | Part::Compressor
+            | Part::OutdoorCoil
+            | Part::IndoorCoil
+            | Part::Filter
+            | Part::Valve(_)
+            | Part::Port(_)
+            | Part::Joint(_)
+            | Part::Drier
+            | Part::SightGlass
+            | Part::HandValve(_)
+            | Part::Pump
+            | Part::Nitrogen
+            | Part::Regulator
+            | Part::Cylinder => None,
         }
     }
 
@@ -79,7 +97,7 @@ impl Carried {
                 .into_iter()
                 .filter(|&to| Some(to) == from || !view.thermometer_at(to))
                 .map(|to| Target {
-                    at: layout::place(to),
+                    at: places::place(to),
                     label: to.label(),
                     actions: moved(
                         Some(to) == from,
@@ -91,7 +109,7 @@ impl Carried {
             Self::Detector => Spot::ALL
                 .into_iter()
                 .map(|to| Target {
-                    at: layout::spot(to),
+                    at: places::spot(to),
                     label: to.label(),
                     actions: moved(view.detector_at() == Some(to), None, Action::Sniff(to)),
                 })
@@ -99,7 +117,7 @@ impl Carried {
             Self::MicronGauge => {
                 let (now, ..) = view.micron_gauge();
                 let target = |to: GaugePlace| Target {
-                    at: layout::micron_gauge(to),
+                    at: places::micron_gauge(to),
                     label: to.label(),
                     actions: moved(now == to, None, Action::MicronGauge(to)),
                 };
@@ -135,7 +153,7 @@ fn hose_target(hose: Hose, to: HoseEnd, view: &View) -> Target {
     let now = view.hose(hose).end;
     let off = now.map(|_| Action::TakeOff(hose));
     Target {
-        at: layout::hose_end(hose, Some(to)),
+        at: places::hose_end(hose, Some(to)),
         label: end_label(Some(to)),
         actions: moved(now == Some(to), off, Action::Connect { hose, to }),
     }

@@ -1,12 +1,12 @@
 //! The hand on the pointer: it turns a thing or carries it, from the press to letting go.
 
-use super::Site;
-use super::canvas::Canvas;
-use super::carry::{Carried, Held};
-use super::turning::{Turning, plate, plate_width};
-use super::wrench::Wrench;
+use crate::gui::canvas::Canvas;
 use crate::gui::part::Part;
-use crate::gui::turn::Turn;
+use crate::gui::site::carry::{Carried, Held};
+use crate::gui::site::context::Site;
+use crate::gui::site::plate::{plate, plate_width};
+use crate::gui::site::turning::Turning;
+use crate::gui::site::wrench::Wrench;
 use crate::gui::view::View;
 use crate::plant::Joint;
 use crate::words::Action;
@@ -35,7 +35,7 @@ impl Grip {
 
     /// Whether the hand can do something to a part but point at it.
     pub fn can_take(part: Part, view: &View) -> bool {
-        let turns = Turn::of(part, view).is_some() || matches!(part, Part::Joint(_));
+        let turns = part.turn(view).is_some() || matches!(part, Part::Joint(_));
         turns || Carried::of(part, view).is_some()
     }
 
@@ -43,7 +43,7 @@ impl Grip {
     pub fn wrench_on(grip: Option<Self>, joint: Joint) -> Option<Wrench> {
         match grip {
             Some(Self::Wrench(wrench)) if wrench.joint == joint => Some(wrench),
-            _ => None,
+            Some(Self::Wrench(_) | Self::Turning(_) | Self::Carrying(_)) | None => None,
         }
     }
 
@@ -62,8 +62,8 @@ impl Grip {
             return;
         };
         let at = site.canvas.units(pressed);
-        if let Some(turn) = Turn::of(part, view) {
-            let turning = Turning::begin(part, turn, view, at);
+        if let Some(turn) = part.turn(view) {
+            let turning = Turning::begin(turn, view, at);
             match turning {
                 Some(turning) if turn.is_bare(view) => Self::Turning(turning).keep(ui),
                 // The job refuses it in its own words.

@@ -1,10 +1,10 @@
 //! The indoor unit with its coil, blower and filter, and the thermostat.
 
-use super::canvas::Canvas;
-use super::layout::{INDOOR, line_y};
-use super::outdoor::blades;
-use crate::gui::part::call_label;
+use crate::gui::canvas::Canvas;
+use crate::gui::site::outdoor::blades;
+use crate::gui::site::places::{INDOOR, line_y};
 use crate::gui::view::View;
+use crate::gui::view::looks::call_label;
 use crate::job::PipeSurface;
 use crate::plant::Line;
 use eframe::egui::{Align2, Rect, pos2};

@@ -1,8 +1,9 @@
 //! The line set: its flares, drier and sight glass, what covers it, what is clamped to it.
 
-use super::canvas::{Canvas, around};
-use super::carry::{Carried, Held};
-use super::layout::{self, VALVES, line_y};
+use crate::gui::canvas::{Canvas, around};
+use crate::gui::site::carry::{Carried, Held};
+use crate::gui::site::places;
+use crate::gui::site::places::{VALVES, line_y};
 use crate::gui::view::View;
 use crate::job::{Glass, PipeSurface};
 use crate::kit::ThermometerPlace;
@@ -22,7 +23,7 @@ pub fn draw(canvas: &Canvas, view: &View) {
             0.0
         }
     };
-    let reach = |joint: Joint| layout::joint(joint).0;
+    let reach = |joint: Joint| places::joint(joint).0;
     for (from, to) in [
         (Joint::LiquidValve, Joint::DrierInlet),
         (Joint::DrierOutlet, Joint::IndoorLiquid),
@@ -62,7 +63,7 @@ pub fn draw(canvas: &Canvas, view: &View) {
 /// The glass: a round window in which liquid that carries vapour flashes.
 fn sight_glass(canvas: &Canvas, view: &View) {
     let palette = canvas.palette;
-    let (x, y) = layout::SIGHT_GLASS;
+    let (x, y) = places::SIGHT_GLASS;
     canvas.circle(x, y, 11.0, palette.metal, canvas.ink(1.5));
     canvas.circle(x, y, GLASS, palette.raised, canvas.ink(1.0));
     let water = canvas.stroke(1.2, palette.water);
@@ -138,7 +139,7 @@ fn drier(canvas: &Canvas, view: &View, y: f32) {
 
 fn flare(canvas: &Canvas, view: &View, joint: Joint) {
     let palette = canvas.palette;
-    let (x, y) = layout::joint(joint);
+    let (x, y) = places::joint(joint);
     let nut = |x: f32, fill: Color32| {
         let points = [
             (x - 9.0, y),
@@ -185,7 +186,7 @@ pub fn bubbles(canvas: &Canvas, view: &View) {
         let Some(size) = view.bubbles(spot) else {
             continue;
         };
-        let (x, y) = layout::spot(spot);
+        let (x, y) = places::spot(spot);
         let water = canvas.stroke(1.2, palette.water);
         canvas.line(
             &[(x - 14.0, y + 15.0), (x + 14.0, y + 15.0)],
@@ -275,7 +276,7 @@ pub fn thermometers(canvas: &Canvas, view: &View, held: Option<Held>) {
         probe(canvas, at);
     }
     for place in ThermometerPlace::ALL {
-        let (x, y) = layout::place(place);
+        let (x, y) = places::place(place);
         let in_hand = Held::holds(held, Carried::Thermometer(Some(place))).is_some();
         if view.thermometer_at(place) && !in_hand {
             probe(canvas, (x, y));
@@ -304,6 +305,8 @@ const fn label_side(place: ThermometerPlace) -> (Align2, f32, f32) {
         // To the right: a hose may pass on the left.
         ThermometerPlace::SuctionLine => (Align2::LEFT_BOTTOM, -9.0, -16.0),
         ThermometerPlace::OutdoorAir => (Align2::CENTER_TOP, 0.0, 13.0),
-        _ => (Align2::CENTER_BOTTOM, 0.0, -16.0),
+        ThermometerPlace::LiquidLine
+        | ThermometerPlace::AfterDrier
+        | ThermometerPlace::DischargeLine => (Align2::CENTER_BOTTOM, 0.0, -16.0),
     }
 }

@@ -1,98 +1,14 @@
 //! The manifold with its hoses: two dials, two hand valves, three connections.
 
-use super::canvas::{Canvas, around, on_curve};
-use super::carry::{Carried, Held};
-use super::layout;
-use crate::gui::part::{Part, opening_label};
-use crate::gui::theme::Palette;
-use crate::gui::turn::Turn;
-use crate::gui::view::View;
+use crate::gui::canvas::{Canvas, around, on_curve};
+use crate::gui::site::carry::{Carried, Held};
+use crate::gui::site::{hose_curves, places};
+use crate::gui::theme::{hose_colour, hose_letter};
+use crate::gui::view::looks::opening_label;
+use crate::gui::view::turn::{Thread, Turn};
+use crate::gui::view::{Needle, View};
 use crate::kit::{Hose, HoseEnd};
-use crate::words::Reading;
 use eframe::egui::{Align2, Color32, Rect, pos2};
-
-/// The colour of a hose, by the trade's custom.
-pub const fn hose_colour(palette: &Palette, hose: Hose) -> Color32 {
-    match hose {
-        Hose::Low => palette.low,
-        Hose::High => palette.high,
-        Hose::Centre => palette.centre,
-    }
-}
-
-/// The letter of a hose, so that its colour is not its only sign.
-pub const fn hose_letter(hose: Hose) -> &'static str {
-    match hose {
-        Hose::Low => "L",
-        Hose::High => "H",
-        Hose::Centre => "C",
-    }
-}
-
-/// Where a hose to the liquid port passes between the suction line's flare and its thermometer, so
-/// that it covers neither these nor the scale of the suction valve's stem.
-const PASS: (f32, f32) = (442.0, 336.0);
-
-/// The curve of a hose, in one piece or two of four points each.
-fn curves(hose: Hose, end: Option<HoseEnd>) -> Vec<[(f32, f32); 4]> {
-    if end != Some(HoseEnd::LiquidPort) {
-        return vec![curve(hose, end)];
-    }
-    let start = layout::hose_start(hose);
-    let tip = layout::hose_end(hose, end);
-    let out = (690.0, 660.0);
-    vec![
-        [start, out, (PASS.0, PASS.1 + 92.0), PASS],
-        [PASS, (PASS.0, PASS.1 - 58.0), (412.0, tip.1 + 17.0), tip],
-    ]
-}
-
-/// The four points of a hose's curve in one piece.
-fn curve(hose: Hose, end: Option<HoseEnd>) -> [(f32, f32); 4] {
-    let start = layout::hose_start(hose);
-    let tip = layout::hose_end(hose, end);
-    let (leave, arrive) = match end {
-        None => ((start.0, start.1 + 14.0), (tip.0, tip.1 - 8.0)),
-        Some(HoseEnd::SuctionPort | HoseEnd::LiquidPort) => {
-            // Out to its own side of the manifold, then up to the port from below.
-            let side = match hose {
-                Hose::Low => -1.0,
-                Hose::Centre => 1.3,
-                Hose::High => 1.0,
-            };
-            (
-                (start.0 + 190.0 * side, start.1 + 96.0),
-                (tip.0 + 90.0 * side, tip.1 + 190.0),
-            )
-        }
-        Some(_) => {
-            let drop = 74.0;
-            ((start.0, start.1 + drop), (tip.0, tip.1 + 60.0))
-        }
-    };
-    [start, leave, arrive, tip]
-}
-
-/// The middle of a hose, where its letter stands and where it can be pointed at.
-pub fn hose_middle(hose: Hose, end: Option<HoseEnd>) -> (f32, f32) {
-    let at = match (end, hose) {
-        (None, _) => 0.9,
-        (Some(HoseEnd::LiquidPort), _) => 0.84,
-        (Some(HoseEnd::SuctionPort), Hose::Low) => 0.93,
-        (Some(HoseEnd::SuctionPort), _) => 0.7,
-        // Beside the manifold: further on it may pass behind a cylinder.
-        (Some(_), _) => 0.25,
-    };
-    on_curve(curves(hose, end)[0], at)
-}
-
-/// The curve of a hose to where the hand holds its end.
-fn in_hand(hose: Hose, tip: (f32, f32)) -> [(f32, f32); 4] {
-    let start = layout::hose_start(hose);
-    let sag = 60.0 + 0.15 * (tip.0 - start.0).abs();
-    let (leave, arrive) = ((start.0, start.1 + sag), (tip.0, tip.1 + sag));
-    [start, leave, arrive, tip]
-}
 
 /// Draws the three hoses.
 pub fn hoses(canvas: &Canvas, view: &View, held: Option<Held>) {
@@ -101,19 +17,19 @@ pub fn hoses(canvas: &Canvas, view: &View, held: Option<Held>) {
         let state = view.hose(hose);
         let hand = Held::holds(held, Carried::Hose(hose));
         let pieces = match hand {
-            Some(tip) => vec![in_hand(hose, tip)],
-            None => curves(hose, state.end),
+            Some(tip) => vec![hose_curves::in_hand(hose, tip)],
+            None => hose_curves::curves(hose, state.end),
         };
         for (width, colour) in [(9.0, palette.ink), (6.5, hose_colour(palette, hose))] {
             for piece in &pieces {
                 canvas.curve(*piece, canvas.stroke(width, colour));
             }
         }
-        let tip = layout::hose_end(hose, state.end);
+        let tip = places::hose_end(hose, state.end);
         let spills = state.end.is_none() && state.spilling > 0.0;
         if state.purging > 0.0 || spills || state.end == Some(HoseEnd::OpenAir) {
             let at = if state.purging > 0.0 {
-                layout::hose_start(hose)
+                places::hose_start(hose)
             } else {
                 tip
             };
@@ -128,11 +44,11 @@ pub fn hose_ends(canvas: &Canvas, view: &View, held: Option<Held>) {
     for hose in Hose::ALL {
         let end = view.hose(hose).end;
         let hand = Held::holds(held, Carried::Hose(hose));
-        let (x, y) = hand.unwrap_or(layout::hose_end(hose, end));
+        let (x, y) = hand.unwrap_or(places::hose_end(hose, end));
         coupling(canvas, (x, y));
         let (x, y) = match hand {
-            Some(tip) => on_curve(in_hand(hose, tip), 0.5),
-            None => hose_middle(hose, end),
+            Some(tip) => on_curve(hose_curves::in_hand(hose, tip), 0.5),
+            None => hose_curves::hose_middle(hose, end),
         };
         let rim = canvas.stroke(2.5, hose_colour(palette, hose));
         canvas.circle(x, y, 10.0, palette.raised, rim);
@@ -169,7 +85,7 @@ pub fn draw(canvas: &Canvas, view: &View) {
     let body = Rect::from_min_max(pos2(294.0, 522.0), pos2(458.0, 554.0));
     canvas.rect(body, 6.0, palette.metal, canvas.ink(2.0));
     for hose in Hose::ALL {
-        let (x, _) = layout::hose_start(hose);
+        let (x, _) = places::hose_start(hose);
         canvas.rect(
             around(x, 558.0, 14.0, 10.0),
             1.0,
@@ -178,12 +94,12 @@ pub fn draw(canvas: &Canvas, view: &View) {
         );
     }
     for (hose, face, x) in [
-        (Hose::Low, Reading::LowGauge, 318.0),
-        (Hose::High, Reading::HighGauge, 434.0),
+        (Hose::Low, Needle::Low, 318.0),
+        (Hose::High, Needle::High, 434.0),
     ] {
         let colour = hose_colour(palette, hose);
         canvas.circle(x, 482.0, 38.0, palette.raised, canvas.stroke(4.0, colour));
-        let share = view.needle(face).map_or(0.0, |(share, ..)| share);
+        let (share, ..) = view.needle(face);
         let angle = (150.0 + 240.0 * share as f32).to_radians();
         let tip = (x + 28.0 * angle.cos(), 482.0 + 28.0 * angle.sin());
         canvas.line(&[(x, 482.0), tip], canvas.ink(2.5));
@@ -205,7 +121,7 @@ pub fn draw(canvas: &Canvas, view: &View) {
             canvas.stroke(5.0, palette.metal),
         );
         let open = view.hand_valve(hose).unwrap_or(0.0);
-        let turn = Turn::of(Part::HandValve(hose), view).map_or(0.0, Turn::angle);
+        let turn = Turn::of(Thread::HandValve(hose), view).map_or(0.0, Turn::angle);
         hand_valve(canvas, (x, 538.0), hose_colour(palette, hose), turn);
         // Above the wheel: a hose may pass beside it.
         let align = if hose == Hose::Low {

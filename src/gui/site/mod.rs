@@ -1,42 +1,35 @@
 //! The site: everything that can be worked on, drawn, each part to be pointed at, turned, carried
 //! or reached by the keyboard.
 
-mod canvas;
 mod carry;
 mod cart;
+mod context;
 mod fans;
 mod grip;
+mod hose_curves;
 mod indoor;
 mod layout;
 mod lines;
 mod manifold;
 mod outdoor;
+mod places;
+mod plate;
 mod turning;
 mod wrench;
 
-pub use manifold::{hose_colour, hose_letter};
-
-use super::part::Part;
-use super::theme::Palette;
-use super::turn::Turn;
-use super::view::View;
-use super::widgets::ask_for_focus;
+use crate::gui::canvas::Canvas;
+use crate::gui::part::Part;
+use crate::gui::theme::Palette;
+use crate::gui::view::View;
+use crate::gui::widgets::ask_for_focus;
 use crate::kit::Hose;
 use crate::units::Torque;
 use crate::words::Action;
-use canvas::Canvas;
 use carry::Held;
+use context::Site;
 use eframe::egui::{CursorIcon, Key, PointerButton, Rect, Response, Role, Sense, Ui, WidgetInfo};
 use fans::Fans;
 use grip::Grip;
-
-/// The site as the hand meets it.
-struct Site<'a> {
-    canvas: &'a Canvas,
-    view: &'a View<'a>,
-    /// What the torque wrench is set to.
-    torque: Torque,
-}
 
 /// Draws the site, lets a part be chosen, and does to it what the hand does. `torque` is what the
 /// torque wrench is set to.
@@ -87,13 +80,13 @@ fn draw(canvas: &Canvas, view: &View, fans: Fans, held: Option<Held>) {
     cart::draw(canvas, view);
     manifold::hoses(canvas, view, held);
     manifold::draw(canvas, view);
-    cart::micron_gauge(canvas, view, held);
+    cart::draw_micron_gauge(canvas, view, held);
     for line in Line::ALL {
         outdoor::valve(canvas, view, line);
     }
     lines::bubbles(canvas, view);
     lines::thermometers(canvas, view, held);
-    cart::detector(canvas, view, held);
+    cart::draw_detector(canvas, view, held);
     manifold::hose_ends(canvas, view, held);
 }
 
@@ -102,7 +95,7 @@ fn draw(canvas: &Canvas, view: &View, fans: Fans, held: Option<Held>) {
 fn part_ui(ui: &Ui, site: &Site, part: Part, chosen: &mut Option<Part>, actions: &mut Vec<Action>) {
     let (canvas, view) = (site.canvas, site.view);
     let area = layout::area(part, view);
-    let turn = Turn::of(part, view);
+    let turn = part.turn(view);
     let moves = Grip::can_take(part, view);
     let sense = if moves {
         Sense::click_and_drag()
@@ -137,7 +130,7 @@ fn part_ui(ui: &Ui, site: &Site, part: Part, chosen: &mut Option<Part>, actions:
         actions.extend(turning::by_wheel_and_keys(ui, &response, turn));
         let at_work = is_chosen || response.hovered() || response.has_focus();
         if turn.is_bare(view) && at_work {
-            turning::draw(canvas, view, part, turn);
+            turning::draw(canvas, view, turn);
         }
     }
     let mut is_shown = is_chosen && matches!(grip, Some(Grip::Carrying(_)));

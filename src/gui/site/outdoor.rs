@@ -1,7 +1,8 @@
 //! The outdoor unit with its service valves, and the disconnect beside it.
 
-use super::canvas::Canvas;
-use super::layout::{self, OUTDOOR, VALVES, line_y};
+use crate::gui::canvas::Canvas;
+use crate::gui::site::places;
+use crate::gui::site::places::{OUTDOOR, VALVES, line_y};
 use crate::gui::view::{ValveLook, View};
 use crate::plant::Line;
 use eframe::egui::{Align2, Color32, Rect, pos2};
@@ -265,12 +266,12 @@ pub fn ground(canvas: &Canvas) {
         canvas.stroke(1.5, palette.faint),
     );
     canvas.dashed(
-        (layout::WALL, 12.0),
-        (layout::WALL, 404.0),
+        (places::WALL, 12.0),
+        (places::WALL, 404.0),
         canvas.stroke(2.0, palette.faint),
     );
     canvas.text(
-        layout::WALL - 8.0,
+        places::WALL - 8.0,
         9.0,
         Align2::RIGHT_CENTER,
         12.0,
@@ -278,7 +279,7 @@ pub fn ground(canvas: &Canvas) {
         palette.faint,
     );
     canvas.text(
-        layout::WALL + 8.0,
+        places::WALL + 8.0,
         9.0,
         Align2::LEFT_CENTER,
         12.0,

@@ -1,9 +1,9 @@
 //! A wrench on a flare nut: a quarter turn in pulls the nut up until the torque wrench clicks at
 //! what it is set to, a quarter turn out loosens it, another takes the joint apart.
 
-use super::canvas::Canvas;
-use super::layout;
-use super::turning::plate;
+use crate::gui::canvas::Canvas;
+use crate::gui::site::places;
+use crate::gui::site::plate::plate;
 use crate::gui::view::View;
 use crate::plant::{Joint, Made};
 use crate::units::Torque;
@@ -49,20 +49,20 @@ impl Wrench {
         }
         Some(match view.made(joint) {
             Made::Up(_) => Action::Loosen(joint),
-            _ => Action::TakeApart(joint),
+            Made::Cracked | Made::Apart | Made::Plugged => Action::TakeApart(joint),
         })
     }
 }
 
 fn angle_at(joint: Joint, at: (f32, f32)) -> f32 {
-    let (x, y) = layout::joint(joint);
+    let (x, y) = places::joint(joint);
     (at.1 - y).atan2(at.0 - x)
 }
 
 /// Draws the wrench at a nut, in the hand or ready, and what it is set to.
 pub fn draw(canvas: &Canvas, view: &View, joint: Joint, torque: Torque, hand: Option<Wrench>) {
     let palette = canvas.palette;
-    let (x, y) = layout::joint(joint);
+    let (x, y) = places::joint(joint);
     let thin = canvas.stroke(1.2, palette.accent);
     canvas.circle(x, y, HANDLE, Color32::TRANSPARENT, thin);
     let angle = hand.map_or(-FRAC_PI_2, |wrench| wrench.angle);

@@ -1,6 +1,6 @@
 //! A list to choose one of.
 
-use super::take_focus;
+use crate::gui::widgets::focus::take_focus;
 use eframe::egui::{ComboBox, Ui};
 
 /// Shows the list under its label; gives what was chosen anew.

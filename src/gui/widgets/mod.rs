@@ -1,13 +1,17 @@
 //! The window's own widgets. Each is painted here and tells the accessibility tree what it is.
 
+mod buttons;
 mod choice;
 mod dial;
 mod display;
-mod hold;
-mod settle;
+mod focus;
+mod quarter_turns;
+mod setting;
 
+pub use buttons::{act, offer, toggle};
 pub use choice::choice;
 pub use dial::{Dial, dial};
 pub use display::{bar, display};
-pub use hold::{ask_for_focus, first_takes_focus, take_focus};
-pub use settle::{Setting, setting};
+pub use focus::{ask_for_focus, first_takes_focus, take_focus};
+pub use quarter_turns::quarter_turns;
+pub use setting::{Setting, setting};

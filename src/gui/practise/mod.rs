@@ -1,0 +1,441 @@
+//! The room in which a job is worked on: it owns the recorder, and every action goes through it.
+
+mod clock;
+mod coach;
+mod moments;
+mod narrow;
+mod room;
+mod sheet_panel;
+mod waiting;
+
+pub use sheet_panel::fault_label;
+
+use crate::attempt::{Branch, Mode, Observer as _, RecordError, Recorder};
+use crate::gui::instruments::{chart_ui, instruments_ui};
+use crate::gui::notes::Notes;
+use crate::gui::pace::{Budget, FRAME, Pace, Stint};
+use crate::gui::part::Part;
+use crate::gui::parts::{Drafts, hands_ui};
+use crate::gui::practise::clock::clock_ui;
+use crate::gui::practise::coach::{Coach, coach_below};
+use crate::gui::practise::moments::moments_ui;
+use crate::gui::practise::room::Layout;
+use crate::gui::practise::sheet_panel::{SheetDraft, sheet_ui};
+use crate::gui::practise::waiting::{WaitForm, Waiting, wait_ui, waiting_ui};
+use crate::gui::session::{Kept, keep};
+use crate::gui::site::site_ui;
+use crate::gui::theme::Palette;
+use crate::gui::view::{Reads, Scene, View, flowing};
+use crate::job::procedure::Look;
+use crate::job::{Driver as _, Job, TICKS_PER_SECOND};
+use crate::marking::Report;
+use crate::scenario::Scenario;
+use crate::text::Message;
+use crate::words::Action;
+use eframe::egui::{CentralPanel, Frame, Margin, Panel, RichText, ScrollArea, Ui};
+use std::path::Path;
+
+/// What the panel at the side shows; in a small window, what is shown at all.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+enum Side {
+    Site,
+    Hands,
+    Sheet,
+    Time,
+    Instruments,
+    Chart,
+    Coach,
+}
+
+/// What the person wants that leads out of the room.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Exit {
+    /// Back to just before an action, counted from 0.
+    GoBack(usize),
+    /// To the start, and to go on another time.
+    PutAside,
+}
+
+/// A job under way in the window.
+pub struct Practise {
+    recorder: Recorder,
+    scenario: Scenario,
+    scene: Scene,
+    notes: Notes,
+    pace: Pace,
+    wait_form: WaitForm,
+    waiting: Option<Waiting>,
+    chosen: Option<Part>,
+    side: Side,
+    drafts: Drafts,
+    sheet: SheetDraft,
+    /// Looks on while somebody practises.
+    coach: Option<Coach>,
+    /// The moment that is looked at, to go back to.
+    moment: Option<usize>,
+    refusal: Option<Message>,
+    /// What came of the last wait.
+    news: Option<Message>,
+    last_frame: Option<f64>,
+    /// How far a frame gets with a wait.
+    stint: Stint,
+    chart_is_below: bool,
+}
+
+/// The strip chart goes beside the instruments when so much width is left.
+const ROOM_FOR_CHART: f32 = 240.0;
+
+/// A job that is over, with what it earned.
+#[derive(Debug)]
+pub struct Ended {
+    /// The scenario's title.
+    pub title: Message,
+    /// What the scenario trains: shown only now, as it may give the fault away.
+    pub trains: Message,
+    /// For what it was begun.
+    pub mode: Mode,
+    /// From where it went on, if it is a second try.
+    pub branch: Option<Branch>,
+    /// The marks.
+    pub report: Report,
+    /// Where the attempt is kept, or why it is not.
+    pub kept: Result<Kept, String>,
+}
+
+impl Practise {
+    /// Begins to work behind a recorder's driver.
+    pub fn new(recorder: Recorder, scenario: Scenario) -> Self {
+        Self::going_on(recorder, scenario, Notes::default())
+    }
+
+    /// Goes on with a job of which this was noted so far.
+    pub fn going_on(recorder: Recorder, scenario: Scenario, notes: Notes) -> Self {
+        Self {
+            sheet: SheetDraft::of(recorder.job().sheet()),
+            coach: (recorder.head().mode == Mode::Practice).then(|| Coach::of(&scenario)),
+            recorder,
+            scene: Scene::of(&scenario),
+            scenario,
+            notes,
+            pace: Pace::paused(),
+            wait_form: WaitForm::default(),
+            waiting: None,
+            chosen: None,
+            side: Side::Hands,
+            drafts: Drafts::default(),
+            moment: None,
+            refusal: None,
+            news: None,
+            last_frame: None,
+            stint: Stint::default(),
+            chart_is_below: false,
+        }
+    }
+
+    /// Takes the place of a job, whose recording is ended as left.
+    pub fn take_over(&mut self, left: Self) {
+        self.chosen = left.chosen;
+        self.side = left.side;
+        let trouble = left.recorder.leave().err();
+        self.news = trouble.map(|error| Message::verbatim(error.to_string()));
+    }
+
+    /// The same with a stint for its waits.
+    #[must_use]
+    pub const fn with_stint(mut self, stint: Stint) -> Self {
+        self.stint = stint;
+        self
+    }
+
+    /// Puts the job aside, to be gone on with.
+    pub fn put_aside(self) -> Result<(), RecordError> {
+        self.recorder.put_aside()
+    }
+
+    /// The job behind the driver, to look at.
+    pub fn job(&self) -> &Job {
+        self.recorder.job()
+    }
+
+    /// For what the job was begun.
+    pub const fn mode(&self) -> Mode {
+        self.recorder.head().mode
+    }
+
+    /// The journal's file.
+    pub fn journal(&self) -> &Path {
+        self.recorder.path()
+    }
+
+    /// Takes news for the person.
+    pub fn tell(&mut self, text: Message) {
+        self.news = Some(text);
+    }
+
+    fn view(&self, reads: Reads) -> View<'_> {
+        View::new(self.recorder.job(), &self.scene, self.mode(), reads)
+    }
+
+    /// Does an action; a refusal is kept to be shown. Who does something waits no longer.
+    pub fn act(&mut self, action: Action, reads: Reads) {
+        self.news = None;
+        self.end_wait(Look::NotYet, reads);
+        let answer = self.recorder.apply(action);
+        self.notes
+            .action(self.recorder.job(), &action, answer.is_err());
+        self.refusal = answer.err().map(|refusal| refusal.why);
+    }
+
+    /// Lets ticks pass.
+    pub fn run(&mut self, ticks: u64) {
+        for _ in 0..ticks {
+            self.recorder.tick();
+            let job = self.recorder.job();
+            if job.now().is_multiple_of(TICKS_PER_SECOND) {
+                self.notes.second(job);
+            }
+        }
+    }
+
+    /// Chooses a part, as if it had been pointed at.
+    pub const fn choose(&mut self, part: Part) {
+        self.chosen = Some(part);
+        self.side = Side::Hands;
+    }
+
+    /// Lays the job sheet open.
+    pub const fn choose_sheet(&mut self) {
+        self.side = Side::Sheet;
+    }
+
+    /// Lays open what can be waited for and gone back to.
+    pub const fn choose_time(&mut self) {
+        self.side = Side::Time;
+    }
+
+    /// Closes the recording and marks the course.
+    pub fn finish(self) -> Ended {
+        let (mode, branch) = (self.mode(), self.recorder.head().branch.clone());
+        let course = self.notes.course.finish(self.recorder.job());
+        let file = &self.scenario.file;
+        Ended {
+            title: Message::of_scenario(file.title.clone()),
+            trains: Message::of_scenario(flowing(&file.trains)),
+            mode,
+            branch,
+            report: Report::new(&course, &file.rubric, file.pass),
+            kept: keep(self.recorder),
+        }
+    }
+
+    /// Lets the time of the job pass that belongs to this frame.
+    fn pass_time(&mut self, ui: &Ui, reads: Reads) {
+        let now = ui.input(|input| input.time);
+        let elapsed = now - self.last_frame.replace(now).unwrap_or(now);
+        if self.job().is_handed_back() {
+            return;
+        }
+        if self.waiting.is_some() {
+            self.wait(reads);
+            ui.request_repaint();
+            return;
+        }
+        let ticks = self.pace.ticks(elapsed);
+        self.run(ticks);
+        if let Some(wait) = self.pace.next_frame() {
+            ui.request_repaint_after(wait);
+        }
+    }
+
+    /// Waits on for as long as a frame may take.
+    fn wait(&mut self, reads: Reads) {
+        let mut budget = Budget::of(self.stint, FRAME);
+        loop {
+            let ticks = budget.next_ticks();
+            if ticks == 0 {
+                return;
+            }
+            for _ in 0..ticks {
+                let Some(waiting) = &mut self.waiting else {
+                    return;
+                };
+                match waiting.look(self.recorder.job()) {
+                    Look::NotYet => self.run(1),
+                    over => self.end_wait(over, reads),
+                }
+            }
+        }
+    }
+
+    /// Ends a wait, if there is one. Nobody looked while it went on, so the clock then runs no
+    /// faster than a person can follow.
+    fn end_wait(&mut self, look: Look, reads: Reads) {
+        if let Some(waiting) = self.waiting.take() {
+            self.news = Some(waiting.outcome(&self.view(reads), look));
+            self.pace.slow_down();
+        }
+    }
+
+    /// Shows the room and does what was asked in it; gives what leads out of it.
+    pub fn room_ui(&mut self, ui: &mut Ui, reads: Reads) -> Option<Exit> {
+        self.pass_time(ui, reads);
+        if let Some(coach) = &mut self.coach {
+            let job = self.recorder.job();
+            coach.look(&mut self.notes.course, job, &self.scenario, reads.system);
+        }
+        let (mut actions, mut exit) = (Vec::new(), None);
+        let window = ui.available_size();
+        let frame = Frame::NONE
+            .fill(Palette::of(ui).panel)
+            .inner_margin(Margin::symmetric(8, 6));
+        Panel::top("clock")
+            .frame(frame)
+            .show(ui, |ui| self.top_ui(ui, reads));
+        match Layout::of(window) {
+            Layout::Wide => self.wide_ui(ui, frame, reads, (&mut actions, &mut exit)),
+            Layout::Narrow => self.narrow_ui(ui, frame, reads, (&mut actions, &mut exit)),
+        }
+        for action in actions {
+            self.act(action, reads);
+        }
+        exit
+    }
+
+    /// Everything beside each other.
+    fn wide_ui(
+        &mut self,
+        ui: &mut Ui,
+        frame: Frame,
+        reads: Reads,
+        (actions, exit): (&mut Vec<Action>, &mut Option<Exit>),
+    ) {
+        let window = ui.available_size();
+        Panel::bottom("instruments")
+            .frame(frame)
+            .exact_size((0.32 * window.y).clamp(170.0, 0.42 * window.x))
+            .show(ui, |ui| self.bottom_ui(ui, reads));
+        Panel::right("side")
+            .frame(frame)
+            .resizable(true)
+            .default_size((0.27 * window.x).max(330.0))
+            .size_range(300.0..=700.0)
+            .show(ui, |ui| *exit = self.side_ui(ui, reads, actions));
+        let before = self.chosen;
+        CentralPanel::default().frame(Frame::NONE).show(ui, |ui| {
+            let mut chosen = self.chosen;
+            let torque = self.drafts.torque;
+            site_ui(ui, &self.view(reads), torque, &mut chosen, actions);
+            self.chosen = chosen;
+        });
+        if self.chosen != before {
+            self.side = Side::Hands;
+        }
+    }
+
+    /// The clock or the wait, and what there is to say.
+    fn top_ui(&mut self, ui: &mut Ui, reads: Reads) {
+        ui.horizontal_wrapped(|ui| {
+            let view = View::new(self.recorder.job(), &self.scene, self.mode(), reads);
+            let mut stops = false;
+            if let Some(waiting) = &self.waiting {
+                stops = waiting_ui(ui, &view, waiting);
+            } else {
+                clock_ui(ui, &view, &mut self.pace);
+                if ui.button(view.say("time-open")).clicked() {
+                    self.side = Side::Time;
+                }
+            }
+            if stops {
+                self.end_wait(Look::NotYet, reads);
+            }
+            let tell = |message: &Message| message.in_language(reads.language);
+            ui.separator();
+            ui.label(RichText::new(tell(&self.scene.title)).strong());
+            if self.mode() == Mode::Assessed {
+                ui.label(reads.language.say("attempt-assessment"));
+            }
+            if let Some(why) = &self.refusal {
+                ui.separator();
+                let why = Message::new("room-not-done").with("why", why.clone());
+                let text = RichText::new(tell(&why));
+                ui.label(text.color(Palette::of(ui).warn));
+            }
+            if let Some(news) = &self.news {
+                ui.separator();
+                ui.label(tell(news));
+            }
+        });
+    }
+
+    /// The instruments, and the strip chart where there is room beside them.
+    fn bottom_ui(&mut self, ui: &mut Ui, reads: Reads) {
+        ui.horizontal_top(|ui| {
+            instruments_ui(ui, &self.view(reads));
+            self.chart_is_below = ui.available_width() > ROOM_FOR_CHART;
+            if self.chart_is_below {
+                ui.vertical(|ui| self.chart_ui(ui, reads));
+            }
+        });
+    }
+
+    /// The strip chart; a mark that is pressed is looked at among the moments.
+    fn chart_ui(&mut self, ui: &mut Ui, reads: Reads) {
+        let view = View::new(self.recorder.job(), &self.scene, self.mode(), reads);
+        let Notes { chart, moments, .. } = &mut self.notes;
+        if let Some(moment) = chart_ui(ui, &view, chart, moments) {
+            self.moment = Some(moment);
+            self.side = Side::Time;
+        }
+    }
+
+    /// What can be done, the job sheet, the time, and the strip chart where it has no room below.
+    fn side_ui(&mut self, ui: &mut Ui, reads: Reads, actions: &mut Vec<Action>) -> Option<Exit> {
+        ui.horizontal(|ui| {
+            let say = |key| reads.language.say(key);
+            ui.selectable_value(&mut self.side, Side::Hands, say("room-at-hand"));
+            ui.selectable_value(&mut self.side, Side::Sheet, say("room-job-sheet"));
+            ui.selectable_value(&mut self.side, Side::Time, say("time-tab"));
+            if !self.chart_is_below {
+                ui.selectable_value(&mut self.side, Side::Chart, say("room-strip-chart"));
+            }
+        });
+        ui.separator();
+        let view = View::new(self.recorder.job(), &self.scene, self.mode(), reads);
+        if let Some(coach) = &mut self.coach {
+            coach_below(ui, &view, coach);
+        }
+        match self.side {
+            Side::Sheet => sheet_ui(ui, &view, &mut self.sheet, actions),
+            Side::Time => return self.time_ui(ui, reads),
+            Side::Chart if !self.chart_is_below => self.chart_ui(ui, reads),
+            Side::Chart | Side::Site | Side::Hands | Side::Instruments | Side::Coach => {
+                hands_ui(ui, &view, self.chosen, &mut self.drafts, actions);
+            }
+        }
+        None
+    }
+
+    /// What can be waited for, and the moments to which one can go back.
+    fn time_ui(&mut self, ui: &mut Ui, reads: Reads) -> Option<Exit> {
+        let view = View::new(self.recorder.job(), &self.scene, self.mode(), reads);
+        let (mut asked, mut exit) = (None, None);
+        ScrollArea::vertical().id_salt("time").show(ui, |ui| {
+            asked = wait_ui(ui, &view, &mut self.wait_form);
+            ui.separator();
+            let put_aside = ui.button(view.say("attempt-put-aside"));
+            let put_aside = put_aside.on_hover_text(view.say("attempt-put-aside-hint"));
+            ui.separator();
+            let back = moments_ui(ui, &view, &self.notes.moments, &mut self.moment);
+            exit = back.map(Exit::GoBack);
+            if put_aside.clicked() {
+                exit = Some(Exit::PutAside);
+            }
+        });
+        if let Some((what, within)) = asked {
+            self.waiting = Some(Waiting::at(self.recorder.job(), what, within));
+            (self.news, self.refusal) = (None, None);
+            ui.request_repaint();
+        }
+        exit
+    }
+}
