@@ -25,6 +25,7 @@ fn running() -> (Plant, Conditions) {
         compressor_powered: true,
         condenser_fan: 1.0,
         blower: 1.0,
+        sun: 0.0,
         outdoor: Air {
             t: 308.15,
             w: 0.012,

@@ -166,6 +166,7 @@ quantity! {
     MassFlow {
         KilogramsPerSecond from_kilograms_per_second kilograms_per_second 1.0, 0.0;
         KilogramsPerHour from_kilograms_per_hour kilograms_per_hour 1.0 / 3600.0, 0.0;
+        GramsPerHour from_grams_per_hour grams_per_hour 1e-3 / 3600.0, 0.0;
         GramsPerYear from_grams_per_year grams_per_year 1e-3 / 31_557_600.0, 0.0;
     }
 }
@@ -190,6 +191,14 @@ quantity! {
     /// Heat per degree: the wall of a part.
     HeatCapacity {
         JoulesPerKelvin from_joules_per_kelvin joules_per_kelvin 1.0, 0.0;
+        KilojoulesPerKelvin from_kilojoules_per_kelvin kilojoules_per_kelvin 1e3, 0.0;
+    }
+}
+
+quantity! {
+    /// The power of the sun on a surface.
+    Irradiance {
+        WattsPerSquareMetre from_watts_per_square_metre watts_per_square_metre 1.0, 0.0;
     }
 }
 

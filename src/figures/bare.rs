@@ -34,6 +34,7 @@ impl Bare {
             compressor_powered: false,
             condenser_fan: 0.0,
             blower: 0.0,
+            sun: 0.0,
             outdoor: Air {
                 t: outdoor,
                 w: moist_air::humidity_ratio_from_relative(outdoor, 0.4),

@@ -170,8 +170,8 @@ impl Job {
             superheat: plant.temperature(Section::SuctionLine)
                 - refrigerant.dew_temperature(suction),
             target_superheat: self.target_at(
-                Temperature::from_kelvin(self.outdoor.t),
-                Temperature::from_kelvin(self.indoor_wet_bulb),
+                Temperature::from_kelvin(self.climate.outdoor.t),
+                Temperature::from_kelvin(self.climate.indoor_wet_bulb),
             ),
             subcooling: refrigerant.bubble_temperature(liquid)
                 - plant.temperature(Section::LiquidLine),
@@ -200,6 +200,7 @@ impl Job {
         self.kit.visit_state(&mut visit);
         self.watch.visit_state(&mut visit);
         self.surroundings.visit_state(&mut visit);
+        self.climate.visit_state(&mut visit);
         hash
     }
 

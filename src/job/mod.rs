@@ -2,6 +2,7 @@
 
 mod actions;
 pub mod charging_chart;
+mod climate;
 mod flammability;
 mod glass;
 mod job_sheet;
@@ -25,11 +26,14 @@ pub use truth::Truth;
 use crate::fluid::moist_air;
 use crate::kit::{Kit, Piping};
 use crate::plant::faults::FaultTarget;
-use crate::plant::network::Boundary;
-use crate::plant::{Air, AirSide, Conditions, Electrics, Fittings, Outlets, Plant, Target};
+use crate::plant::network::{Boundary, BoundaryId};
+use crate::plant::{
+    Air, AirSide, Conditions, Electrics, Fittings, Outlets, Plant, Target, Thermostat,
+};
 use crate::scenario::Scenario;
-use crate::units::{ATMOSPHERE, Mass};
+use crate::units::{ATMOSPHERE, Mass, Temperature};
 use crate::words::{Action, Finding};
+use climate::Climate;
 use surroundings::Surroundings;
 use watch::Watch;
 
@@ -74,9 +78,9 @@ pub struct Job {
     watch: Watch,
     surroundings: Surroundings,
     rated: Rated,
-    outdoor: Air,
-    indoor: Air,
-    indoor_wet_bulb: f64,
+    /// The air that opens joints and hoses let in.
+    outside: BoundaryId,
+    climate: Climate,
     nominal_charge: f64,
     /// What the right charge shows.
     target: Target,
@@ -90,12 +94,14 @@ impl Job {
     pub fn new(scenario: &Scenario) -> Self {
         let unit = &scenario.unit;
         let (site, cart) = (&scenario.file.site, &scenario.file.cart);
-        let (outdoor, indoor) = site.air();
+        let climate = Climate::of(site);
+        let (outdoor, indoor) = (climate.outdoor, climate.indoor);
         let conditions = Conditions {
             compressor_powered: false,
             condenser_fan: 0.0,
             blower: 0.0,
             outdoor,
+            sun: climate.sun,
             indoor,
         };
         let nominal = unit.nameplate.charge_for(site.line_set);
@@ -129,6 +135,11 @@ impl Job {
         );
         let mut kit = Kit::on_the_cart(outdoor.t, cart.thermometers, scenario.file.seed);
         kit.cylinder.rest_on(cart.refrigerant.kilograms());
+        let thermostat = Thermostat::set_to(
+            site.thermostat.setpoint.map(Temperature::kelvin),
+            site.thermostat.differential.kelvins(),
+            indoor.t,
+        );
         Self {
             tick: 0,
             handed_back: false,
@@ -137,7 +148,7 @@ impl Job {
             outlets,
             piping,
             fittings,
-            electrics: Electrics::at_rest(unit.electrics),
+            electrics: Electrics::at_rest(unit.electrics, thermostat),
             air,
             kit,
             sheet: JobSheet::default(),
@@ -147,9 +158,8 @@ impl Job {
                 detector: cart.detector_rated,
                 pump: cart.pump_rated,
             },
-            outdoor,
-            indoor,
-            indoor_wet_bulb: site.indoor_wet_bulb.kelvin(),
+            outside,
+            climate,
             nominal_charge: nominal.kilograms(),
             target: unit.nameplate.target,
             rated_flow: unit.nameplate.rated_flow.kilograms_per_second(),
@@ -203,6 +213,11 @@ impl Job {
     /// The kit as it stands.
     pub const fn kit(&self) -> &Kit {
         &self.kit
+    }
+
+    /// The indoor air as it goes into the unit.
+    pub const fn indoor_air(&self) -> Air {
+        self.climate.indoor
     }
 
     /// The circuit, for those who may see inside.

@@ -40,7 +40,7 @@ impl Job {
             | ThermometerPlace::SupplyAir => return PipeSurface::Dry,
         };
         let pipe = self.plant.temperature(inside);
-        if pipe >= dew_point(self.outdoor.w) {
+        if pipe >= dew_point(self.climate.outdoor.w) {
             PipeSurface::Dry
         } else if pipe > ICE {
             PipeSurface::Sweat

@@ -2,7 +2,7 @@
 
 use super::{Job, TICK, TICKS_PER_SECOND};
 use crate::plant::{Fault, FaultKind, Section, ThermostatCall};
-use crate::scenario::Scenario;
+use crate::scenario::{IndoorAir, Scenario};
 use crate::units::{ATMOSPHERE, Fraction, PSI, Power, Temperature};
 use crate::words::Action;
 use serde::Serialize;
@@ -122,7 +122,13 @@ const NEAR: f64 = 5.0 * STEADY;
 /// Steady: over a minute pressures move less than 0.01 psi and temperatures less than 0.01 °F, tick
 /// by tick. Most of the way there is gone in strides of a second.
 pub fn settle(scenario: &Scenario, overrides: &Overrides) -> Settled {
-    let mut job = Job::new(&overrides.put_into(scenario));
+    let mut scenario = overrides.put_into(scenario);
+    // What moves finds no rest: the air is held as it is at the start, and the thermostat calls.
+    let site = &mut scenario.file.site;
+    site.course.clear();
+    site.indoor_air = IndoorAir::Held;
+    site.thermostat.setpoint = None;
+    let mut job = Job::new(&scenario);
     job.apply(Action::Thermostat(ThermostatCall::Cool))
         .expect("a thermostat is never refused");
     look_until_still(&mut job, NEAR, |job| {
@@ -199,8 +205,8 @@ impl Job {
             subcooling_f: truth.subcooling * 1.8,
             discharge_f: Temperature::from_kelvin(plant.temperature(Section::Discharge))
                 .fahrenheit(),
-            condenser_air_rise_f: (operating.outdoor_air_out - self.outdoor.t) * 1.8,
-            evaporator_air_drop_f: (self.indoor.t - operating.indoor_air_out) * 1.8,
+            condenser_air_rise_f: (operating.outdoor_air_out - self.climate.outdoor.t) * 1.8,
+            evaporator_air_drop_f: (self.climate.indoor.t - operating.indoor_air_out) * 1.8,
             sensible_share: operating.sensible / operating.capacity.max(1.0),
             capacity_btu_h: Power::from_watts(operating.net_capacity).btu_per_hour(),
             power_w: operating.power,

@@ -1,7 +1,8 @@
 //! One tick of a job: what is open is set, the circuit moves, instruments follow, the watch looks.
 
+use super::climate::TICKS_PER_STEP;
 use super::watch::Watch;
-use super::{Job, TICK};
+use super::{Job, TICK, open_air};
 use crate::fluid::gas::MOLAR_MASS;
 use crate::fluid::moist_air;
 use crate::kit::ThermometerPlace;
@@ -35,6 +36,25 @@ impl Job {
         self.look_at_pressures();
         self.look_at_compressor();
         self.look_at_fire();
+        self.follow_climate(TICK);
+    }
+
+    /// The air goes on by `dt`, s: the room gives heat and water to the unit, and with every step
+    /// of the climate weather, room and thermostat move.
+    pub(super) fn follow_climate(&mut self, dt: f64) {
+        if self.climate.stands_still() {
+            return;
+        }
+        let operating = self.plant.operating();
+        let blower = operating.capacity - operating.net_capacity;
+        self.climate
+            .give(operating.sensible - blower, operating.latent, dt);
+        if self.tick.is_multiple_of(TICKS_PER_STEP) {
+            self.climate.step(self.tick as f64 * TICK);
+            self.electrics.thermostat.feel(self.climate.indoor.t);
+            let outside = open_air(self.climate.outdoor);
+            self.plant.network_mut().set_boundary(self.outside, outside);
+        }
     }
 
     /// Sets what is open in the circuit and in the kit.
@@ -42,8 +62,12 @@ impl Job {
         let manifold = &self.kit.manifold;
         let covered = |line: Line| manifold.hose_on(HoseEnd::of_port(line)).is_some();
         self.outlets.set(&self.fittings, covered, &mut self.plant);
-        self.piping
-            .set(&self.kit, &self.fittings, self.outdoor.t, &mut self.plant);
+        self.piping.set(
+            &self.kit,
+            &self.fittings,
+            self.climate.outdoor.t,
+            &mut self.plant,
+        );
     }
 
     /// Weather, and what of the air side runs.
@@ -53,8 +77,9 @@ impl Job {
             compressor_powered: self.electrics.compressor_runs(),
             condenser_fan: share(self.electrics.outdoor_fan_runs(), self.air.outdoor_dirt),
             blower: share(self.electrics.blower_runs(), self.air.filter_dirt),
-            outdoor: self.outdoor,
-            indoor: self.indoor,
+            outdoor: self.climate.outdoor,
+            sun: self.climate.sun,
+            indoor: self.climate.indoor,
         }
     }
 
@@ -65,7 +90,7 @@ impl Job {
             .into_iter()
             .any(|joint| self.fittings.joint(joint).is_open());
         if is_open && self.fittings.drier.fitted.is_some() {
-            let outside = moist_air::vapour_pressure(self.outdoor.w);
+            let outside = moist_air::vapour_pressure(self.climate.outdoor.w);
             self.plant.expose_desiccant(outside, TICK);
         }
     }
@@ -100,7 +125,7 @@ impl Job {
 
     fn follow_instruments(&mut self, conditions: &Conditions) {
         self.piping
-            .follow(&mut self.kit, &self.plant, self.outdoor.t, TICK);
+            .follow(&mut self.kit, &self.plant, self.climate.outdoor.t, TICK);
         let pressure = self
             .piping
             .at_micron_gauge(&self.kit, &self.fittings, &self.plant);
@@ -134,7 +159,9 @@ impl Job {
                 ),
                 ThermometerPlace::OutdoorAir => (conditions.outdoor.t, conditions.outdoor.t),
                 ThermometerPlace::ReturnAir => (conditions.indoor.t, conditions.indoor.t),
-                ThermometerPlace::ReturnWetBulb => (self.indoor_wet_bulb, conditions.indoor.t),
+                ThermometerPlace::ReturnWetBulb => {
+                    (self.climate.indoor_wet_bulb, conditions.indoor.t)
+                }
                 ThermometerPlace::SupplyAir => (operating.indoor_air_out, conditions.indoor.t),
             };
             kit.thermometers.follow(place, truth, air, TICK);
@@ -151,7 +178,8 @@ impl Job {
             let flux = self.plant.network().flux(self.outlets.element(spot));
             let moles = flux.refrigerant / self.plant.refrigerant().molar_mass()
                 + flux.gas.iter().sum::<f64>();
-            let throughput = moles.max(0.0) * crate::fluid::gas::R_UNIVERSAL * self.outdoor.t;
+            let throughput =
+                moles.max(0.0) * crate::fluid::gas::R_UNIVERSAL * self.climate.outdoor.t;
             kit.bubbles.follow(spot, throughput, TICK);
         }
     }

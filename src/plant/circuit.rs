@@ -92,6 +92,8 @@ pub struct Conditions {
     pub blower: f64,
     /// Outdoor air.
     pub outdoor: Air,
+    /// How much warmer than the outdoor air the sun keeps the metal around the circuit, K.
+    pub sun: f64,
     /// Indoor air.
     pub indoor: Air,
 }
@@ -153,7 +155,7 @@ impl Plant {
     /// A unit that has rested in outdoor air, equalised, with `charge` in it.
     pub fn new(unit: &Unit, conditions: &Conditions, charge: Mass) -> Self {
         let fluid = unit.refrigerant.get();
-        let t = conditions.outdoor.t.clamp(220.0, fluid.hottest() - 5.0);
+        let t = (conditions.outdoor.t + conditions.sun).clamp(220.0, fluid.hottest() - 5.0);
         let mut network = Network::new(fluid, t);
         let nodes = lay_out(&mut network, unit, charge.kilograms(), t);
         let areas = [
@@ -300,7 +302,8 @@ impl Plant {
 
     /// One tick of another length, s: to show that a steady state does not hang on it.
     pub fn advance(&mut self, conditions: &Conditions, dt: f64) {
-        self.network.set_ambient(conditions.outdoor.t);
+        self.network
+            .set_ambient(conditions.outdoor.t + conditions.sun);
         self.network.flash();
         self.machines.compressor.powered = conditions.compressor_powered;
         let condensing = self.condense(conditions);
@@ -353,11 +356,14 @@ impl Plant {
     fn condense(&mut self, conditions: &Conditions) -> Condensing {
         let [_, discharge, coil, ..] = self.nodes;
         let outlet = self.coil_outlet;
+        let speed = conditions.condenser_fan.clamp(0.0, 1.5);
+        // The fan carries the sun's warmth off; without it the coil is as warm as the cabinet.
+        let sun = if speed > 0.02 { 0.0 } else { conditions.sun };
         let passing = condenser::Passing {
             inflow: self.passed(Link::DischargeCheck).max(0.0),
             outflow: self.network.flux(outlet).mass.max(0.0),
-            air: conditions.outdoor.t,
-            speed: conditions.condenser_fan.clamp(0.0, 1.5),
+            air: conditions.outdoor.t + sun,
+            speed,
         };
         let (node, inlet) = (self.network.node(coil), self.network.node(discharge));
         let done = self

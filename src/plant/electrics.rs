@@ -1,5 +1,6 @@
 //! Thermostat, disconnect, contactor, pressure switches and the compressor's motor.
 
+use super::Thermostat;
 use crate::text::Message;
 use crate::units::{Current, GaugePressure, Voltage};
 use serde::{Deserialize, Serialize};
@@ -52,8 +53,10 @@ pub struct ElectricsData {
 #[derive(Debug, Clone, PartialEq)]
 pub struct Electrics {
     data: ElectricsData,
-    /// What the thermostat calls for.
+    /// What the thermostat stands on.
     pub call: ThermostatCall,
+    /// The room as the thermostat feels it.
+    pub thermostat: Thermostat,
     /// The disconnect is in.
     pub disconnect_in: bool,
     /// Lock and tag are on the disconnect.
@@ -73,10 +76,11 @@ pub struct Electrics {
 
 impl Electrics {
     /// Everything as the customer left it: the thermostat off, the disconnect in.
-    pub const fn at_rest(data: ElectricsData) -> Self {
+    pub const fn at_rest(data: ElectricsData, thermostat: Thermostat) -> Self {
         Self {
             data,
             call: ThermostatCall::Off,
+            thermostat,
             disconnect_in: true,
             locked: false,
             held_in: false,
@@ -94,11 +98,15 @@ impl Electrics {
         &self.data
     }
 
+    /// The thermostat stands on cool and the room is too warm for it.
+    pub const fn calls_for_cooling(&self) -> bool {
+        matches!(self.call, ThermostatCall::Cool) && self.thermostat.calls()
+    }
+
     /// The contactor is in: by the thermostat's call through the switches, or by hand.
     pub const fn contactor_in(&self) -> bool {
-        let called = matches!(self.call, ThermostatCall::Cool)
-            && !self.high_open
-            && (!self.low_open || self.held_in);
+        let called =
+            self.calls_for_cooling() && !self.high_open && (!self.low_open || self.held_in);
         self.disconnect_in && (called || self.held_in)
     }
 
@@ -114,7 +122,7 @@ impl Electrics {
 
     /// The indoor blower turns.
     pub const fn blower_runs(&self) -> bool {
-        matches!(self.call, ThermostatCall::Fan | ThermostatCall::Cool)
+        matches!(self.call, ThermostatCall::Fan) || self.calls_for_cooling()
     }
 
     /// Which safety is open, in the technician's words.
@@ -188,6 +196,7 @@ impl Electrics {
         }
         visit(f64::from(self.call as u8));
         visit(self.overload);
+        self.thermostat.visit_state(visit);
     }
 }
 

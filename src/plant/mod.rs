@@ -26,6 +26,7 @@ mod receiver;
 mod rest;
 mod service_valve;
 mod spot;
+mod thermostat;
 mod unit;
 mod zones;
 
@@ -49,4 +50,5 @@ pub use outlets::Outlets;
 pub use receiver::ReceiverData;
 pub use service_valve::{Line, PortState, ServiceValve, ValveKind};
 pub use spot::Spot;
+pub use thermostat::Thermostat;
 pub use unit::{KnownRefrigerant, Unit};

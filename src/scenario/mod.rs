@@ -15,6 +15,9 @@ pub use document::{Document, Located};
 pub use load::shipped_names;
 pub(crate) use load::{in_order, read_file};
 pub use rubric::{Criterion, EndState, Rule};
-pub use schema::{Cart, Costs, Customer, Scenario, ScenarioFile, Site, Space};
+pub use schema::{
+    Cart, Costs, Customer, IndoorAir, RoomLoad, Scenario, ScenarioFile, Setting, Site, Space,
+    WeatherPoint,
+};
 pub use standard::RatingPoint;
 pub use units::unit_names;

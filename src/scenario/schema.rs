@@ -3,7 +3,10 @@
 use super::Criterion;
 use crate::fluid::moist_air;
 use crate::plant::{Air, Fault, Unit};
-use crate::units::{Fraction, Length, Mass, Temperature, Volume};
+use crate::units::{
+    Conductance, Fraction, HeatCapacity, Irradiance, Length, Mass, MassFlow, Power, Temperature,
+    TemperatureDifference, Time, Volume,
+};
 use serde::{Deserialize, Serialize};
 
 /// One exercise, as its file says it.
@@ -44,7 +47,7 @@ pub struct ScenarioFile {
 }
 
 /// The weather and the indoor air.
-#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub struct Site {
     /// Outdoor air.
@@ -63,6 +66,78 @@ pub struct Site {
     /// Where the indoor unit hangs; a small room if the file does not say.
     #[serde(default = "small_room")]
     pub indoor_space: Space,
+    /// Sun on the outdoor unit at the start.
+    #[serde(default)]
+    pub sun: Irradiance,
+    /// The weather later on. It changes evenly between two points, and after the last it stays.
+    #[serde(default)]
+    pub course: Vec<WeatherPoint>,
+    /// Whether the indoor air is held as it is or drifts with the room's load.
+    #[serde(default)]
+    pub indoor_air: IndoorAir,
+    /// How the customer left the thermostat.
+    #[serde(default)]
+    pub thermostat: Setting,
+}
+
+/// The weather at a time of the job.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct WeatherPoint {
+    /// So long after the start.
+    pub after: Time,
+    /// Outdoor air.
+    pub outdoor: Temperature,
+    /// Relative humidity outdoors.
+    pub humidity: Fraction,
+    /// Sun on the outdoor unit.
+    #[serde(default)]
+    pub sun: Irradiance,
+}
+
+/// What the indoor air does as time goes on.
+#[derive(Debug, Clone, Copy, PartialEq, Default, Serialize, Deserialize)]
+pub enum IndoorAir {
+    /// It is held as it is, whatever the unit takes from it, as in a test room.
+    #[default]
+    Held,
+    /// The unit cools and dries it against the load of the room.
+    Drifts(RoomLoad),
+}
+
+/// The load of a room: what warms and wets its air.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct RoomLoad {
+    /// Conductance of walls, windows and roof to the outdoor air.
+    pub walls: Conductance,
+    /// Heat of people, lamps and machines.
+    pub gains: Power,
+    /// Heat capacity of walls and furniture that follow the air within the hour.
+    pub capacity: HeatCapacity,
+    /// Water that people and work give off.
+    pub moisture: MassFlow,
+}
+
+/// How a thermostat is set.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields, default)]
+pub struct Setting {
+    /// It calls for cooling above this. If the file does not say, it is turned all the way down
+    /// and calls as long as it stands on cool.
+    pub setpoint: Option<Temperature>,
+    /// From where it stops calling to where it calls again.
+    pub differential: TemperatureDifference,
+}
+
+impl Default for Setting {
+    /// Chosen: 1 °F, as a room thermostat has (common practice, no source).
+    fn default() -> Self {
+        Self {
+            setpoint: None,
+            differential: TemperatureDifference::from_fahrenheit(1.0),
+        }
+    }
 }
 
 /// What is around a part of the unit, into which refrigerant goes that gets out.

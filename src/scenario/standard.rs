@@ -1,10 +1,11 @@
 //! A unit alone: sound, with its nominal charge, in standard weather.
 
 use super::{
-    Cart, Costs, Customer, Diagnostic, Document, Scenario, ScenarioFile, Site, Space, load,
+    Cart, Costs, Customer, Diagnostic, Document, IndoorAir, Scenario, ScenarioFile, Setting, Site,
+    Space, load,
 };
 use crate::plant::Unit;
-use crate::units::{Fraction, Temperature};
+use crate::units::{Fraction, Irradiance, Temperature};
 use std::path::Path;
 
 /// The outdoor air at which units are rated, by the letter of the test.
@@ -51,6 +52,10 @@ impl Scenario {
             line_set: unit.nameplate.covers,
             outdoor_space: Space::OpenAir,
             indoor_space: Space::OpenAir,
+            sun: Irradiance::default(),
+            course: Vec::new(),
+            indoor_air: IndoorAir::Held,
+            thermostat: Setting::default(),
         };
         let customer = Customer {
             name: String::new(),

@@ -7,3 +7,4 @@ mod mistakes;
 mod procedures;
 mod random_hands;
 mod service_valves;
+mod weather;

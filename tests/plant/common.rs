@@ -49,6 +49,7 @@ impl Bench {
             compressor_powered: false,
             condenser_fan: 0.0,
             blower: 0.0,
+            sun: 0.0,
             outdoor: Air {
                 t: kelvin(outdoor),
                 w: 0.012,

@@ -5,3 +5,4 @@ mod evacuation;
 mod faults;
 mod receiver;
 mod service;
+mod weather;

@@ -5,6 +5,7 @@
 
 mod dimension;
 mod rubric;
+mod weather;
 
 pub(crate) use dimension::check_bound;
 
@@ -127,6 +128,7 @@ fn check_site(site: Located<'_>, wrong: &mut Vec<Diagnostic>) {
     for name in ["outdoor_space", "indoor_space"] {
         check_space(site.field(name), wrong);
     }
+    weather::check_weather(site, wrong);
 }
 
 fn check_space(space: Located<'_>, wrong: &mut Vec<Diagnostic>) {
