@@ -9,8 +9,9 @@ mod schema;
 mod standard;
 mod units;
 
-pub(crate) use check::{check_bound, check_not_empty, check_version};
+pub(crate) use check::{check_bound, check_text, check_values, check_version};
 pub use diagnostic::Diagnostic;
+pub(crate) use document::ERRORS_MAX;
 pub use document::{Document, Located};
 pub use load::shipped_names;
 pub(crate) use load::{in_order, read_file};

@@ -1,8 +1,8 @@
 //! A unit alone: sound, with its nominal charge, in standard weather.
 
 use super::{
-    Cart, Costs, Customer, Diagnostic, Document, IndoorAir, Scenario, ScenarioFile, Setting, Site,
-    Space, load,
+    Cart, Costs, Customer, Diagnostic, IndoorAir, Scenario, ScenarioFile, Setting, Site, Space,
+    load, units::read_unit,
 };
 use crate::plant::Unit;
 use crate::units::{Fraction, Irradiance, Temperature};
@@ -92,15 +92,15 @@ impl Scenario {
         super::units::unit_named(name).map(|unit| Self::of_unit(name, unit))
     }
 
+    /// A unit alone from the bytes of its file; `path` is what the person calls the file.
+    pub fn of_unit_bytes(path: &str, name: &str, bytes: &[u8]) -> Result<Self, Vec<Diagnostic>> {
+        read_unit(path, bytes).map(|unit| Self::of_unit(name, unit))
+    }
+
     /// The unit of a file alone, or everything that is wrong with the file.
     pub fn of_unit_file(path: &Path) -> Result<Self, Vec<Diagnostic>> {
         let bytes = load::read_file(path)?;
-        let shown = path.display().to_string();
-        let document = Document::split(&shown, &bytes).map_err(|wrong| vec![wrong])?;
-        let unit = document.read::<Unit>()?;
-        let name = path
-            .file_stem()
-            .map(|stem| stem.to_string_lossy().into_owned());
-        Ok(Self::of_unit(&name.unwrap_or_default(), unit))
+        let name = path.file_stem().unwrap_or_default().to_string_lossy();
+        Self::of_unit_bytes(&path.display().to_string(), &name, &bytes)
     }
 }

@@ -1,5 +1,7 @@
-//! The units that come with the program.
+//! Units: those that come with the program, and those of a file.
 
+use super::check::check_unit_file;
+use super::{Diagnostic, Document, in_order};
 use crate::plant::Unit;
 
 /// Each unit's name and the text of its file.
@@ -43,6 +45,22 @@ pub(super) fn unit_text(name: &str) -> Option<&'static str> {
 /// The unit of this name.
 pub(super) fn unit_named(name: &str) -> Option<Unit> {
     unit_text(name).map(|text| Unit::from_ron(text).expect("a test reads every shipped unit"))
+}
+
+/// The unit of a file's bytes, or everything that is wrong with it; `path` is what the person calls
+/// the file.
+pub(super) fn read_unit(path: &str, bytes: &[u8]) -> Result<Unit, Vec<Diagnostic>> {
+    let document = Document::split(path, bytes).map_err(|wrong| vec![wrong])?;
+    let read = document.read::<Unit>();
+    let mut wrong = check_unit_file(document.root());
+    match read {
+        Ok(unit) if wrong.is_empty() => Ok(unit),
+        Ok(_) => Err(in_order(wrong)),
+        Err(unread) => {
+            wrong.extend(unread);
+            Err(in_order(wrong))
+        }
+    }
 }
 
 /// The names of the units that come with the program.

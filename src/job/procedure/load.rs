@@ -2,7 +2,8 @@
 
 use super::Procedure;
 use crate::scenario::{
-    Diagnostic, Document, Located, check_bound, check_not_empty, check_version, in_order, read_file,
+    Diagnostic, Document, ERRORS_MAX, Located, check_bound, check_text, check_values,
+    check_version, in_order, read_file,
 };
 use crate::units::{Mass, TemperatureDifference, Time};
 use crate::words::{Dimension, Level, Reading, SheetField};
@@ -92,9 +93,10 @@ impl Procedure {
         let mut wrong = Vec::new();
         let root = document.root();
         check_version(root, &mut wrong);
-        check_not_empty(root.field("title"), "title", &mut wrong);
-        check_not_empty(root.field("scenario"), "scenario", &mut wrong);
+        check_text(root.field("title"), "title", &mut wrong);
+        check_text(root.field("scenario"), "scenario", &mut wrong);
         check_steps(root.field("steps"), &mut wrong);
+        check_values(root.field("steps"), &mut wrong);
         match read {
             Ok(procedure) if wrong.is_empty() => Ok(procedure),
             Ok(_) => Err(in_order(wrong)),
@@ -108,6 +110,9 @@ impl Procedure {
 
 fn check_steps(steps: Located<'_>, wrong: &mut Vec<Diagnostic>) {
     for step in steps.items() {
+        if wrong.len() >= ERRORS_MAX {
+            return;
+        }
         check_step(step, wrong);
     }
 }

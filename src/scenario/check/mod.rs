@@ -4,15 +4,24 @@
 //! the whole file has told of it.
 
 mod dimension;
+mod range;
 mod rubric;
+mod unit;
+mod values;
 mod weather;
 
 pub(crate) use dimension::check_bound;
+pub(super) use unit::check_unit_file;
+pub(crate) use values::check_values;
 
+use super::document::ERRORS_MAX;
 use super::units::{unit_names, unit_text};
 use super::{Diagnostic, Located, diagnostic::did_you_mean};
 use crate::plant::{Fault, FaultKind};
-use crate::units::{Fraction, Length, Mass, Temperature, Volume};
+use crate::units::{Fraction, Temperature};
+use range::{
+    AN_HOUR, CUBIC_METRES, FAHRENHEIT, FEET, KILOGRAMS, METRES, MILLIMETRES, PLAIN, check_range,
+};
 use std::collections::BTreeSet;
 
 /// Checks a whole scenario.
@@ -20,10 +29,10 @@ pub(super) fn check_scenario(file: Located<'_>) -> Vec<Diagnostic> {
     let mut wrong = Vec::new();
     check_version(file, &mut wrong);
     for name in ["title", "trains"] {
-        check_not_empty(file.field(name), name, &mut wrong);
+        check_text(file.field(name), name, &mut wrong);
     }
     for name in ["name", "place", "complaint"] {
-        check_not_empty(file.field("customer").field(name), name, &mut wrong);
+        check_text(file.field("customer").field(name), name, &mut wrong);
     }
     if let Some(level) = file.field("level").read::<u8>()
         && !(1..=5).contains(&level)
@@ -43,7 +52,11 @@ pub(super) fn check_scenario(file: Located<'_>) -> Vec<Diagnostic> {
         let message = "pass must be above 0: any attempt would pass";
         wrong.push(file.field("pass").error(message));
     }
+    for hint in file.field("hints").items() {
+        check_text(hint, "a hint", &mut wrong);
+    }
     rubric::check_rubric(file, &mut wrong);
+    check_values(file.field("rubric"), &mut wrong);
     wrong
 }
 
@@ -58,10 +71,23 @@ pub(crate) fn check_version(file: Located<'_>, wrong: &mut Vec<Diagnostic>) {
     }
 }
 
-/// Checks that a text says something.
-pub(crate) fn check_not_empty(text: Located<'_>, name: &str, wrong: &mut Vec<Diagnostic>) {
-    if text.read::<String>().is_some_and(|t| t.trim().is_empty()) {
+/// The most letters of a text. Chosen: a screenful.
+const LETTERS_MAX: usize = 2000;
+
+/// Checks that a text says something, at no great length, and that it cannot drive a terminal.
+pub(crate) fn check_text(text: Located<'_>, name: &str, wrong: &mut Vec<Diagnostic>) {
+    let Some(found) = text.read::<String>() else {
+        return;
+    };
+    let letters = found.chars().count();
+    if found.trim().is_empty() {
         wrong.push(text.error(format!("{name} must not be empty")));
+    } else if letters > LETTERS_MAX {
+        let message = format!("{name} has {letters} letters; the most is {LETTERS_MAX}");
+        wrong.push(text.error(message));
+    } else if found.chars().any(char::is_control) {
+        let message = format!("{name} has a control character in it");
+        wrong.push(text.error_with_hint(message, "write letters, digits and signs only"));
     }
 }
 
@@ -79,24 +105,6 @@ fn check_unit(unit: Located<'_>, wrong: &mut Vec<Diagnostic>) {
     }
 }
 
-/// Checks that a number, told in `unit`, lies in a range.
-fn check_range(
-    place: Located<'_>,
-    name: &str,
-    found: Option<f64>,
-    (least, most): (f64, f64),
-    unit: &str,
-    wrong: &mut Vec<Diagnostic>,
-) {
-    if let Some(found) = found
-        && !(least..=most).contains(&found)
-    {
-        let message = format!("{name} is out of the plausible, found {found:.1} {unit}");
-        let hint = format!("from {least} to {most} {unit}");
-        wrong.push(place.error_with_hint(message, hint));
-    }
-}
-
 fn check_site(site: Located<'_>, wrong: &mut Vec<Diagnostic>) {
     // Chosen: weather in which somebody lives, rooms from a freezer to a boiler house, in °F.
     let plausible = [
@@ -106,8 +114,7 @@ fn check_site(site: Located<'_>, wrong: &mut Vec<Diagnostic>) {
     ];
     for (name, range) in plausible {
         let place = site.field(name);
-        let found = place.read().map(Temperature::fahrenheit);
-        check_range(place, name, found, range, "°F", wrong);
+        check_range(place, name, FAHRENHEIT, range, wrong);
     }
     let indoor = site.field("indoor").read::<Temperature>();
     let wet_bulb = site.field("indoor_wet_bulb");
@@ -122,9 +129,8 @@ fn check_site(site: Located<'_>, wrong: &mut Vec<Diagnostic>) {
         wrong.push(wet_bulb.error_with_hint(message, "at most they are equal, in fog"));
     }
     let line_set = site.field("line_set");
-    let found = line_set.read().map(Length::feet);
     // Chosen: what residential line sets come in (common practice, no source).
-    check_range(line_set, "line_set", found, (5.0, 250.0), "ft", wrong);
+    check_range(line_set, "line_set", FEET, (5.0, 250.0), wrong);
     for name in ["outdoor_space", "indoor_space"] {
         check_space(site.field(name), wrong);
     }
@@ -134,16 +140,17 @@ fn check_site(site: Located<'_>, wrong: &mut Vec<Diagnostic>) {
 fn check_space(space: Located<'_>, wrong: &mut Vec<Diagnostic>) {
     // Chosen: from a cupboard to a hall, from shut up to a machinery room's emergency fan.
     let volume = space.field("volume");
-    let found = volume.read().map(Volume::cubic_metres);
-    check_range(volume, "volume", found, (1.0, 1e5), "m³", wrong);
+    check_range(volume, "volume", CUBIC_METRES, (1.0, 1e5), wrong);
     let changes = space.field("air_changes");
-    let found = changes.read::<f64>();
-    check_range(changes, "air_changes", found, (0.0, 60.0), "an hour", wrong);
+    check_range(changes, "air_changes", AN_HOUR, (0.0, 60.0), wrong);
 }
 
 fn check_faults(faults: Located<'_>, wrong: &mut Vec<Diagnostic>) {
     let mut planted = BTreeSet::new();
     for place in faults.items() {
+        if wrong.len() >= ERRORS_MAX {
+            return;
+        }
         let Some(fault) = place.read::<Fault>() else {
             continue;
         };
@@ -179,18 +186,17 @@ fn line_of(fault: Fault) -> Option<crate::plant::Line> {
 fn check_cart(cart: Located<'_>, wrong: &mut Vec<Diagnostic>) {
     // Chosen: what one person brings on a cart (common practice, no source).
     let refrigerant = cart.field("refrigerant");
-    let found = refrigerant.read().map(Mass::kilograms);
-    check_range(refrigerant, "refrigerant", found, (0.0, 60.0), "kg", wrong);
+    check_range(refrigerant, "refrigerant", KILOGRAMS, (0.0, 60.0), wrong);
     let hose = cart.field("hose");
-    let found = hose.read().map(Length::metres);
-    check_range(hose, "hose", found, (0.2, 20.0), "m", wrong);
+    check_range(hose, "hose", METRES, (0.2, 20.0), wrong);
     let bore = cart.field("hose_bore");
-    let found = bore.read().map(Length::millimetres);
-    check_range(bore, "hose_bore", found, (2.0, 20.0), "mm", wrong);
+    check_range(bore, "hose_bore", MILLIMETRES, (2.0, 20.0), wrong);
+    let thermometers = cart.field("thermometers");
+    check_range(thermometers, "thermometers", PLAIN, (0.0, 24.0), wrong);
 }
 
 fn check_costs(costs: Located<'_>, wrong: &mut Vec<Diagnostic>) {
-    check_not_empty(costs.field("money"), "money", wrong);
+    check_text(costs.field("money"), "money", wrong);
     if let Some(money) = costs.field("money").read::<String>()
         && money.chars().count() > 8
     {
@@ -208,6 +214,6 @@ fn check_costs(costs: Located<'_>, wrong: &mut Vec<Diagnostic>) {
     ];
     for name in prices {
         let place = costs.field(name);
-        check_range(place, name, place.read(), (0.0, 1e6), "", wrong);
+        check_range(place, name, PLAIN, (0.0, 1e6), wrong);
     }
 }

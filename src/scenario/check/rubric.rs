@@ -1,8 +1,9 @@
 //! What must be so in a rubric: every criterion can be met, and measures what it says.
 
+use super::super::document::ERRORS_MAX;
 use super::super::{Criterion, Diagnostic, EndState, Located, Rule};
 use super::dimension::{check_level, difference_of, name_and_units};
-use super::{check_bound, check_not_empty};
+use super::{check_bound, check_text};
 use crate::plant::{Fault, FaultKind, Spot};
 use crate::units::Time;
 use crate::words::{Condition, Dimension, FindingKind, Level, Milestone, Reading, SheetField};
@@ -29,6 +30,9 @@ pub(super) fn check_rubric(file: Located<'_>, wrong: &mut Vec<Diagnostic>) {
     let mut points = 0;
     let mut all_read = true;
     for place in &criteria {
+        if wrong.len() >= ERRORS_MAX {
+            return;
+        }
         let points_here = place.field("points");
         match points_here.read::<u32>() {
             Some(here) if here > 1000 => {
@@ -38,8 +42,8 @@ pub(super) fn check_rubric(file: Located<'_>, wrong: &mut Vec<Diagnostic>) {
             Some(here) => points += here,
             None => all_read = false,
         }
-        check_not_empty(place.field("text"), "text", wrong);
-        check_not_empty(place.field("skill"), "skill", wrong);
+        check_text(place.field("text"), "text", wrong);
+        check_text(place.field("skill"), "skill", wrong);
         check_rule(place.field("rule"), &against, wrong);
     }
     if !criteria.is_empty() && all_read && points == 0 {
@@ -78,7 +82,7 @@ fn check_rule(rule: Located<'_>, against: &Against, wrong: &mut Vec<Diagnostic>)
             check_condition(condition, wrong);
         }
     }
-    check_not_empty(rule.field("question"), "question", wrong);
+    check_text(rule.field("question"), "question", wrong);
     match rule.read::<Rule>() {
         Some(Rule::Order { first, then }) => {
             check_comes_later(rule.field("first"), Some(first), wrong);

@@ -1,9 +1,12 @@
 //! Checks of what the air does as time goes on: the weather's course, the room's load, the
 //! thermostat.
 
-use super::check_range;
+use super::range::{
+    FAHRENHEIT, FAHRENHEIT_DEGREES, HOURS, KILOGRAMS_PER_HOUR, KILOJOULES_PER_KELVIN, WATTS,
+    WATTS_PER_KELVIN, WATTS_PER_SQUARE_METRE, check_range,
+};
 use crate::scenario::{Diagnostic, IndoorAir, Located, Space};
-use crate::units::{Irradiance, Temperature, TemperatureDifference, Time};
+use crate::units::Time;
 
 /// The most sun on a surface, W/m²: the solar constant at the top of the air is 1,361 (from
 /// memory), and less comes down.
@@ -19,8 +22,7 @@ pub(super) fn check_weather(site: Located<'_>, wrong: &mut Vec<Diagnostic>) {
     for point in site.field("course").items() {
         let after = point.field("after");
         let found = after.read().map(Time::seconds);
-        let hours = found.map(|seconds| seconds / 3600.0);
-        check_range(after, "after", hours, (0.0, HOURS_MAX), "h", wrong);
+        check_range(after, "after", HOURS, (0.0, HOURS_MAX), wrong);
         if let Some(found) = found {
             if found <= last {
                 let message = "this point of the course is not later than the one before";
@@ -30,41 +32,38 @@ pub(super) fn check_weather(site: Located<'_>, wrong: &mut Vec<Diagnostic>) {
             last = found;
         }
         let outdoor = point.field("outdoor");
-        let found = outdoor.read().map(Temperature::fahrenheit);
-        check_range(outdoor, "outdoor", found, (-20.0, 130.0), "°F", wrong);
+        check_range(outdoor, "outdoor", FAHRENHEIT, (-20.0, 130.0), wrong);
         check_sun(point, wrong);
     }
     check_load(site, wrong);
     let thermostat = site.field("thermostat");
-    let setpoint = thermostat.field("setpoint");
-    if let Some(Some(found)) = setpoint.read::<Option<Temperature>>() {
-        let found = Some(found.fahrenheit());
-        check_range(setpoint, "setpoint", found, (-20.0, 110.0), "°F", wrong);
-    }
+    let setpoint = thermostat.field("setpoint").inside_some();
+    check_range(setpoint, "setpoint", FAHRENHEIT, (-20.0, 110.0), wrong);
     let differential = thermostat.field("differential");
-    let found = differential.read().map(TemperatureDifference::fahrenheit);
     // Chosen: from an electronic thermostat to a cold room's control.
+    let range = (0.2, 20.0);
     check_range(
         differential,
         "differential",
-        found,
-        (0.2, 20.0),
-        "°F",
+        FAHRENHEIT_DEGREES,
+        range,
         wrong,
     );
 }
 
 fn check_sun(at: Located<'_>, wrong: &mut Vec<Diagnostic>) {
     let sun = at.field("sun");
-    let found = sun.read().map(Irradiance::watts_per_square_metre);
-    check_range(sun, "sun", found, (0.0, SUN_MAX), "W/m²", wrong);
+    check_range(sun, "sun", WATTS_PER_SQUARE_METRE, (0.0, SUN_MAX), wrong);
 }
 
 /// The load of a room, which must be a room.
 fn check_load(site: Located<'_>, wrong: &mut Vec<Diagnostic>) {
     let place = site.field("indoor_air");
-    let Some(IndoorAir::Drifts(load)) = place.read() else {
-        return;
+    let load = match place.read() {
+        // A variant that holds a struct need not double its parentheses.
+        Some(IndoorAir::Drifts(_)) if place.field("walls").is_there() => place,
+        Some(IndoorAir::Drifts(_)) => place.item(0),
+        Some(IndoorAir::Held) | None => return,
     };
     if site.field("indoor_space").read() == Some(Space::OpenAir) {
         let message = "the open air has no load that the unit could cool against";
@@ -73,22 +72,12 @@ fn check_load(site: Located<'_>, wrong: &mut Vec<Diagnostic>) {
     }
     // Chosen: from a cupboard to a hall.
     let ranges = [
-        ("walls", load.walls.watts_per_kelvin(), (0.0, 1e5), "W/K"),
-        ("gains", load.gains.watts(), (0.0, 1e6), "W"),
-        (
-            "capacity",
-            load.capacity.kilojoules_per_kelvin(),
-            (0.0, 1e7),
-            "kJ/K",
-        ),
-        (
-            "moisture",
-            load.moisture.kilograms_per_hour(),
-            (0.0, 1e3),
-            "kg/h",
-        ),
+        ("walls", WATTS_PER_KELVIN, (0.0, 1e5)),
+        ("gains", WATTS, (0.0, 1e6)),
+        ("capacity", KILOJOULES_PER_KELVIN, (0.0, 1e7)),
+        ("moisture", KILOGRAMS_PER_HOUR, (0.0, 1e3)),
     ];
-    for (name, found, range, unit) in ranges {
-        check_range(place, name, Some(found), range, unit, wrong);
+    for (name, measure, range) in ranges {
+        check_range(load.field(name), name, measure, range, wrong);
     }
 }

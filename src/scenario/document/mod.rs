@@ -20,7 +20,7 @@ use split::{NodeId, Shape, Tree};
 use std::collections::BTreeSet;
 
 /// More errors of one file are not told: whoever reads them gives up earlier.
-pub(super) const ERRORS_MAX: usize = 100;
+pub(crate) const ERRORS_MAX: usize = 100;
 
 /// A file, split into its values.
 #[derive(Debug)]
@@ -133,6 +133,9 @@ impl Document {
     fn doubled_fields(&self, mended: &mut Mended) -> Vec<Diagnostic> {
         let mut wrong = Vec::new();
         for (node, value) in self.tree.nodes.iter().enumerate() {
+            if wrong.len() >= ERRORS_MAX {
+                break;
+            }
             let Shape::Struct { fields, .. } = &value.shape else {
                 continue;
             };
@@ -141,12 +144,14 @@ impl Document {
                 let name = &self.text[field.name.clone()];
                 if !seen.insert(name) {
                     mended.pass_over(node, number);
+                    if wrong.len() >= ERRORS_MAX {
+                        continue;
+                    }
                     let message = format!("the field `{name}` is written twice");
                     wrong.push(self.diagnostic(field.name.start, message, None));
                 }
             }
         }
-        wrong.truncate(ERRORS_MAX);
         wrong
     }
 
@@ -224,6 +229,33 @@ impl Located<'_> {
             .node
             .and_then(|node| self.document.field_of(node, name));
         self.inner(node)
+    }
+
+    /// The value inside `Some(…)`, or the value itself.
+    #[must_use]
+    pub fn inside_some(self) -> Self {
+        let shape = self.node.map(|node| &self.document.tree.nodes[node].shape);
+        match shape {
+            Some(Shape::Tuple { name, items })
+                if items.len() == 1 && &self.document.text[name.clone()] == "Some" =>
+            {
+                self.item(0)
+            }
+            _ => self,
+        }
+    }
+
+    /// Every value here, this one and all inside it, in the order in which they end.
+    pub fn every_value(self) -> Vec<Self> {
+        let nodes = &self.document.tree.nodes;
+        let Some(outer) = self.node.map(|node| &nodes[node].span) else {
+            return Vec::new();
+        };
+        let inside = nodes
+            .iter()
+            .enumerate()
+            .filter(|(_, node)| outer.start <= node.span.start && node.span.end <= outer.end);
+        inside.map(|(node, _)| self.inner(Some(node))).collect()
     }
 
     /// Whether anything stands here.
