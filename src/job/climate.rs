@@ -20,9 +20,8 @@ pub(super) const TICKS_PER_STEP: u64 = 100;
 /// Fundamentals, cooling load chapter, from memory). Chosen: a quarter of the surface sees the sun.
 const SUN_WARMS: f64 = 0.25 * 0.026;
 
-/// Specific heat of air, J/(kg K), and heat of evaporation of its water, J/kg, from memory.
+/// Specific heat of air, J/(kg K), from memory.
 const AIR_HEAT: f64 = 1_006.0;
-const EVAPORATION: f64 = 2.45e6;
 
 /// Density of room air, kg/m³, from memory.
 const AIR_DENSITY: f64 = 1.2;
@@ -49,7 +48,7 @@ pub(super) struct Climate {
     pub indoor_wet_bulb: f64,
     /// How much warmer than the air the sun keeps the metal of the outdoor unit, K.
     pub sun: f64,
-    /// Sensible and latent heat that the unit took from the room since the last step, J.
+    /// Sensible heat, J, and water, kg, that the unit took from the room since the last step.
     taken: [f64; 2],
 }
 
@@ -90,10 +89,11 @@ impl Climate {
         self.course.is_empty() && matches!(self.indoors, IndoorAir::Held)
     }
 
-    /// Takes note of the heat that the unit takes from the room in `dt` seconds, W.
-    pub fn give(&mut self, sensible: f64, latent: f64, dt: f64) {
+    /// Takes note of the sensible heat, W, and the water, kg/s, that the unit takes from the room
+    /// for `dt` seconds.
+    pub fn give(&mut self, sensible: f64, water: f64, dt: f64) {
         self.taken[0] += sensible * dt;
-        self.taken[1] += latent * dt;
+        self.taken[1] += water * dt;
     }
 
     /// Moves the air on by a step, to `now` seconds after the start.
@@ -139,10 +139,10 @@ impl Climate {
     ///
     /// ```text
     /// C dT/dt = (UA + m cp) (T_out - T) + gains - sensible
-    /// M dw/dt = m (w_out - w) + moisture - latent / r
+    /// M dw/dt = m (w_out - w) + moisture - water
     /// ```
     fn drift(&mut self, load: &RoomLoad) {
-        let [sensible, latent] = self.taken.map(|heat| heat / STEP);
+        let [sensible, water] = self.taken.map(|amount| amount / STEP);
         let loss = load.walls.watts_per_kelvin() + self.infiltration * AIR_HEAT;
         let capacity = load.capacity.joules_per_kelvin() + self.room_air * AIR_HEAT;
         let surplus = loss * (self.outdoor.t - self.indoor.t) + load.gains.watts() - sensible;
@@ -150,7 +150,7 @@ impl Climate {
         let held = self.room_air * MOISTURE_HELD;
         let wetting = self.infiltration * (self.outdoor.w - self.indoor.w)
             + load.moisture.kilograms_per_second()
-            - latent / EVAPORATION;
+            - water;
         let most = moist_air::saturated_humidity_ratio(self.indoor.t);
         let w = self.indoor.w + STEP * wetting / (held + STEP * self.infiltration);
         self.indoor.w = w.clamp(0.0, most);
@@ -166,8 +166,8 @@ impl Climate {
         for value in [t, w, self.sun, self.indoor.t, self.indoor.w] {
             visit(value);
         }
-        for heat in self.taken {
-            visit(heat);
+        for amount in self.taken {
+            visit(amount);
         }
     }
 }
@@ -252,17 +252,17 @@ mod tests {
     }
 
     /// Conservation of water: what people give off and the unit does not take stays in the room
-    /// or goes out with its air. At rest `m (w - w_out) = moisture - latent / r`.
+    /// or goes out with its air. At rest `m (w - w_out) = moisture - water`.
     #[test]
     fn a_unit_dries_a_room_to_its_balance() {
         let mut climate = drifting();
-        let latent = 100.0;
+        let water = 4e-5;
         for _ in 0..400_000 {
-            climate.give(900.0, latent, STEP);
+            climate.give(900.0, water, STEP);
             climate.step(0.0);
         }
         let infiltration = 36.0 * 0.5 / 3600.0;
-        let given = 0.2 / 3600.0 - latent / EVAPORATION;
+        let given = 0.2 / 3600.0 - water;
         let rest = climate.outdoor.w + given / infiltration;
         assert!(
             (climate.indoor.w - rest).abs() < 1e-6,

@@ -48,7 +48,7 @@ impl Job {
         let operating = self.plant.operating();
         let blower = operating.capacity - operating.net_capacity;
         self.climate
-            .give(operating.sensible - blower, operating.latent, dt);
+            .give(operating.sensible - blower, operating.water, dt);
         if self.tick.is_multiple_of(TICKS_PER_STEP) {
             self.climate.step(self.tick as f64 * TICK);
             self.electrics.thermostat.feel(self.climate.indoor.t);

@@ -471,7 +471,7 @@ impl Plant {
         // Still air does not carry the coil's cold to where the supply air is measured.
         let moves = conditions.blower > 0.02;
         let per_air = if moves {
-            1.0 / evaporating.air.max(0.02)
+            1.0 / evaporating.air.max(1e-9)
         } else {
             0.0
         };
@@ -489,11 +489,12 @@ impl Plant {
             capacity,
             sensible: evaporating.sensible,
             latent: evaporating.latent,
+            water: evaporating.water,
             net_capacity: capacity - blower,
             outdoor_air_out: conditions.outdoor.t + condensing.rejected / air,
             indoor_air: evaporating.air,
             indoor_air_out: conditions.indoor.t - evaporating.sensible * per_air / 1020.0,
-            indoor_humidity_out: conditions.indoor.w - evaporating.latent * per_air / 2.45e6,
+            indoor_humidity_out: conditions.indoor.w - evaporating.water * per_air,
             liquid_zone: condensing.liquid_zone,
             liquid_temperature: condensing
                 .outlet

@@ -22,7 +22,8 @@ pub struct EvaporatorData {
     pub rated_flow: MassFlow,
     /// Transfer units of the air's side at full air.
     pub air_units: f64,
-    /// Conductance of the superheating part, if it were all of the coil.
+    /// Conductance between vapour and full air of the superheating part, if it were all of the
+    /// coil. Less than what the air carries: 1,020 J/(kg K) times its flow.
     pub superheating: Conductance,
     /// Air at full speed of the blower.
     pub air: MassFlow,
@@ -30,7 +31,7 @@ pub struct EvaporatorData {
     pub blower: Power,
     /// Share of the refrigerant side's conductance that stays with the blower off.
     pub still: f64,
-    /// Frost that leaves a tenth of the air.
+    /// Frost that leaves a tenth of the air; what grows beyond it chokes the rest.
     pub frost_full: Mass,
 }
 
@@ -43,6 +44,15 @@ const LATENT: f64 = 2.45e6;
 const VAPOUR: f64 = 820.0;
 /// Heat of fusion, J/kg, from memory.
 const FUSION: f64 = 334e3;
+/// The point of ice, K.
+const ICE: f64 = 273.15;
+/// So far below it, K, all of the fins freeze what falls on them: their coldest parts are first.
+/// Chosen.
+const ALL_FREEZES: f64 = 1.0;
+/// Below this share of its air a blower moves nothing that counts. Chosen.
+const STILL: f64 = 0.02;
+/// Share of its conductance that the superheating part has in still air. Chosen.
+const STILL_SUPERHEATS: f64 = 0.1;
 /// How the refrigerant side grows with flow, and the least of it. Chosen.
 const FLOW_POWER: f64 = 0.35;
 const FLOW_MIN: f64 = 0.15;
@@ -85,6 +95,8 @@ pub(super) struct Evaporating {
     /// Sensible and latent heat from the air, W.
     pub sensible: f64,
     pub latent: f64,
+    /// Water that the air leaves on the fins, kg/s.
+    pub water: f64,
     /// Air that passes, kg/s.
     pub air: f64,
 }
@@ -111,7 +123,10 @@ pub(super) struct Evaporator {
 }
 
 /// The air's side at one speed.
+#[derive(Debug, Clone, Copy)]
 struct AirSide {
+    /// The blower moves it.
+    is_blown: bool,
     /// kg/s times the share that touches the fins.
     touching: f64,
     flow: f64,
@@ -127,25 +142,53 @@ impl AirSide {
         let dry = ATMOSPHERE - p;
         // 0.62198: ratio of the molar masses of water and air.
         let excess = self.humidity - 0.62198 * p / dry;
+        let latent_heat = LATENT + freezing(wall) * FUSION;
         let sensible = share * AIR * (self.temperature - wall);
         if excess > 0.0 {
             let humidity_slope = 0.62198 * ATMOSPHERE / (dry * dry) * slope;
-            let per_kelvin = share * (AIR + LATENT * humidity_slope);
-            (sensible, share * LATENT * excess, per_kelvin)
+            let per_kelvin = share * (AIR + latent_heat * humidity_slope);
+            (sensible, share * latent_heat * excess, per_kelvin)
         } else {
             (sensible, 0.0, share * AIR)
         }
     }
 }
 
+impl AirSide {
+    /// Conductance between vapour and air of a superheating part with `conductance`, W/K, which
+    /// has its share of the air. Never more than that air carries, so it leaves no colder than
+    /// what cools it.
+    fn superheats(&self, conductance: f64, share: f64) -> f64 {
+        if self.is_blown {
+            let carries = share * self.flow * AIR;
+            if carries > 0.0 {
+                carries * (1.0 - libm::exp(-share * conductance / carries))
+            } else {
+                0.0
+            }
+        } else {
+            STILL_SUPERHEATS * share * conductance
+        }
+    }
+}
+
+/// Share of the water that falls on fins at a temperature, K, and freezes there.
+fn freezing(wall: f64) -> f64 {
+    ((ICE - wall) / ALL_FREEZES).clamp(0.0, 1.0)
+}
+
 impl Evaporator {
     pub fn new(data: &EvaporatorData, t: f64) -> Self {
+        // The file gives what the superheating part does in full air; the air is part of that.
+        let carries = data.air.kilograms_per_second() * AIR;
+        let given = data.superheating.watts_per_kelvin();
+        let superheating = -carries * libm::log(1.0 - (given / carries).min(0.99));
         Self {
             fins: data.fins.joules_per_kelvin(),
             refrigerant_side: data.refrigerant_side.watts_per_kelvin(),
             rated_flow: data.rated_flow.kilograms_per_second(),
             air_units: data.air_units,
-            superheating: data.superheating.watts_per_kelvin(),
+            superheating,
             air: data.air.kilograms_per_second(),
             still: data.still,
             frost_full: data.frost_full.kilograms(),
@@ -187,10 +230,9 @@ impl Evaporator {
         let inner = self.refrigerant_side * flow.max(FLOW_MIN) * done.wetted.max(0.02);
         self.move_wall(network, &air, &mut done, inner, te, dt);
         let to_refrigerant = inner * (self.wall - te);
-        let blown = if passing.speed > 0.02 { 1.0 } else { 0.1 };
         done.outlet_temperature = te;
         if is_dry {
-            let superheat = self.superheating * blown * (passing.air - te);
+            let superheat = air.superheats(self.superheating, 1.0) * (passing.air - te);
             done.heat = to_refrigerant + superheat;
             done.sensible += superheat;
             return done;
@@ -198,8 +240,8 @@ impl Evaporator {
         let (s, g) = fluid.at_with_slopes(te);
         let mut enthalpy = s.h_l + done.quality * (s.h_g - s.h_l);
         if done.wetted < 1.0 {
-            let units = self.superheating * (1.0 - done.wetted) * blown
-                / (passing.outflow.max(1e-4) * VAPOUR);
+            let conductance = air.superheats(self.superheating, 1.0 - done.wetted);
+            let units = conductance / (passing.outflow.max(1e-4) * VAPOUR);
             // A blend has boiled away only at its dew line, above where it boils on the whole.
             let dew = te + (1.0 - node.quality) * (s.p - s.p_dew) / g.p_dew.max(1.0);
             done.outlet_temperature =
@@ -229,21 +271,25 @@ impl Evaporator {
         self.spread += dt / (SPREADS + dt) * (target - self.spread);
     }
 
-    /// The air that reaches the fins: frost takes of it.
+    /// The air that reaches the fins: frost takes of it, and in the end nearly all.
     fn air_side(&self, passing: &Passing) -> AirSide {
-        let frosted = 0.9 * (self.frost / self.frost_full).min(1.0);
-        let speed = passing.speed * (1.0 - frosted);
-        let (flow, touching) = if speed > 0.02 {
-            let flow = self.air * speed;
-            (
-                flow,
-                flow * (1.0 - libm::exp(-self.air_units / speed.sqrt())),
-            )
+        let frost = self.frost / self.frost_full;
+        // Continuous in value and slope where a tenth is left.
+        let open = if frost < 1.0 {
+            1.0 - 0.9 * frost
         } else {
-            (self.air * speed, self.still * self.refrigerant_side / AIR)
+            0.1 * libm::exp(-9.0 * (frost - 1.0))
         };
+        let speed = passing.speed * open;
+        let flow = self.air * speed;
+        let is_blown = passing.speed > STILL;
         AirSide {
-            touching,
+            is_blown,
+            touching: if is_blown {
+                flow * (1.0 - libm::exp(-self.air_units / speed.sqrt()))
+            } else {
+                self.still * self.refrigerant_side / AIR
+            },
             flow,
             humidity: passing.humidity,
             temperature: passing.air,
@@ -269,10 +315,12 @@ impl Evaporator {
         let (sensible, latent, _) = air.to_wall(network, self.wall, wetted);
         done.sensible = sensible;
         done.latent = latent;
-        if self.wall < 273.15 {
-            self.frost += dt * latent / LATENT;
+        done.water = latent / (LATENT + freezing(self.wall) * FUSION);
+        let freezes = freezing(self.wall);
+        if freezes > 0.0 {
+            self.frost += dt * freezes * done.water;
         } else if self.frost > 0.0 {
-            let melted = self.frost.min((self.wall - 273.15) * self.fins / FUSION);
+            let melted = self.frost.min((self.wall - ICE) * self.fins / FUSION);
             self.frost -= melted;
             self.wall -= melted * FUSION / self.fins;
         }

@@ -23,6 +23,8 @@ pub struct Operating {
     pub sensible: f64,
     /// And the latent part, W.
     pub latent: f64,
+    /// Water that the indoor air leaves on the coil, kg/s.
+    pub water: f64,
     /// The heat taken less what the blower gives, W.
     pub net_capacity: f64,
     /// Temperature of the air that leaves the outdoor coil, K.

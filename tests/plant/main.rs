@@ -1,5 +1,6 @@
 //! The bare plant: service work, deep vacuum, faults, and the liquid receiver.
 
+mod coil_air;
 mod common;
 mod evacuation;
 mod faults;
