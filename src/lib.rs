@@ -8,7 +8,6 @@
 pub mod attempt;
 pub mod cli;
 pub mod coach;
-pub mod figures;
 pub mod files;
 pub mod fluid;
 #[cfg(feature = "window")]

@@ -1,5 +1,5 @@
 #!/usr/bin/env python3
-"""Writes the refrigerant tables beside this file, and the check values of tests/published/data.
+"""Writes the refrigerant tables beside this file, and the check values of tests/figures/data.
 
 Needs CoolProp 8 and numpy from the Python package index. Usage:
 
@@ -26,7 +26,7 @@ import CoolProp.CoolProp as CP
 import numpy as np
 
 HERE = os.path.dirname(os.path.abspath(__file__))
-CHECKS = os.path.join(HERE, "..", "..", "tests", "published", "data")
+CHECKS = os.path.join(HERE, "..", "..", "tests", "figures", "data")
 STEP = 0.25  # K
 END = 450.0  # K
 SHARES = np.linspace(0.05, 1.0, 20)  # of the dew density, where the vapour is fitted

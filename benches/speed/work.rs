@@ -52,6 +52,7 @@ pub fn bare_unit() -> (Plant, Conditions) {
         compressor_powered: true,
         condenser_fan: 1.0,
         blower: 1.0,
+        sun: 0.0,
         outdoor: Air {
             t: 308.15,
             w: 0.012,

@@ -7,7 +7,6 @@ mod answer;
 mod chart;
 mod check;
 mod demonstration;
-mod figures;
 mod find;
 mod judged;
 mod mark;
@@ -53,8 +52,6 @@ pub enum Command {
     Mark(mark::MarkCommand),
     /// Print the pressure-temperature chart of a refrigerant.
     Chart(chart::Chart),
-    /// Set the model beside published values, each with its source.
-    Figures(figures::Figures),
 }
 
 impl Command {
@@ -67,7 +64,6 @@ impl Command {
             Self::Replay(replay) => replay.run(),
             Self::Mark(mark) => mark.run(),
             Self::Chart(chart) => chart.run(),
-            Self::Figures(figures) => figures.run(),
         }
     }
 }
