@@ -108,12 +108,12 @@ impl Settle {
     }
 
     fn list(&self) -> anyhow::Result<Answer> {
-        let sheets = FaultKind::ALL.map(FaultKind::sheet);
         if self.json {
-            let sheets = sheets.map(|sheet| {
+            let sheets = FaultKind::ALL.map(|kind| {
+                let sheet = kind.sheet();
                 json!({
                     "kind": sheet.name,
-                    "label": sheet.label.to_string(),
+                    "label": kind.label().to_string(),
                     "unit": sheet.unit,
                     "least": sheet.range.0,
                     "most": sheet.range.1,
@@ -122,7 +122,7 @@ impl Settle {
             return Answer::json(true, &Value::from(sheets.to_vec()));
         }
         let mut table = Table::with_head(&["kind", "least", "most", "size"]);
-        for sheet in sheets {
+        for sheet in FaultKind::ALL.map(FaultKind::sheet) {
             let (least, most) = sheet.range;
             table.row([
                 sheet.name.to_owned(),

@@ -3,7 +3,7 @@
 //! Ideal is near enough: at 300 psig a bottle of nitrogen that cools by 10 °F shows 0.3 psi less
 //! by the ideal law than by the real gas.
 
-use super::water::{VAPORISATION_AT_ZERO, ZERO_CELSIUS};
+use super::constants::{VAPORISATION_AT_ZERO, ZERO_CELSIUS};
 use super::within;
 
 /// The molar gas constant, J/(mol K). Source: CODATA 2018 (exact in the SI of 2019).

@@ -4,6 +4,7 @@
 //! pressure Pa absolute, temperature K, density kg/m³, energy J/kg. The few functions that
 //! people ask, such as [`refrigerant::Refrigerant::saturation`], take the quantity newtypes.
 
+mod constants;
 pub mod gas;
 pub mod moist_air;
 pub mod refrigerant;

@@ -6,7 +6,8 @@
 //! Source: ASHRAE Handbook - Fundamentals, psychrometrics chapter, from memory; equations by
 //! name.
 
-use super::water::{self, TRIPLE_TEMPERATURE, ZERO_CELSIUS};
+use super::constants::ZERO_CELSIUS;
+use super::water::{self, TRIPLE_TEMPERATURE};
 use super::within;
 use crate::units::ATMOSPHERE;
 

@@ -2,20 +2,15 @@
 //!
 //! Energies count from liquid water at 0 °C. The vapour's are in [`crate::fluid::gas`].
 
+use super::constants::ZERO_CELSIUS;
 use super::gas::Gas;
 use super::within;
-
-/// The ice point, K.
-pub const ZERO_CELSIUS: f64 = 273.15;
 
 /// Temperature at which ice, liquid and vapour meet, K. Source: IAPWS.
 pub const TRIPLE_TEMPERATURE: f64 = 273.16;
 
 /// Pressure at which ice, liquid and vapour meet, Pa: 4,588 micron. Source: IAPWS.
 pub const TRIPLE_PRESSURE: f64 = 611.657;
-
-/// Heat of vaporisation at 0 °C, J/kg. Source: IAPWS-95, from memory.
-pub const VAPORISATION_AT_ZERO: f64 = 2_500.9e3;
 
 /// Heat of fusion at 0 °C, J/kg. Source: IAPWS 2006 for ice, from memory.
 pub const FUSION: f64 = 333.4e3;

@@ -1,7 +1,6 @@
 //! Thermostat, disconnect, contactor, pressure switches and the compressor's motor.
 
 use super::Thermostat;
-use crate::text::Message;
 use crate::units::{Current, GaugePressure, Voltage};
 use serde::{Deserialize, Serialize};
 
@@ -25,6 +24,17 @@ pub struct PressureSwitch {
     pub opens: GaugePressure,
     /// It closes again here.
     pub closes: GaugePressure,
+}
+
+/// What stops the compressor by itself.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Safety {
+    /// The high-pressure switch in the discharge line.
+    HighPressureSwitch,
+    /// The low-pressure switch in the suction line.
+    LowPressureSwitch,
+    /// The overload in the motor.
+    Overload,
 }
 
 /// The electric side of a unit.
@@ -125,14 +135,14 @@ impl Electrics {
         matches!(self.call, ThermostatCall::Fan) || self.calls_for_cooling()
     }
 
-    /// Which safety is open, in the technician's words.
-    pub const fn open_safety(&self) -> Option<Message> {
+    /// Which safety is open.
+    pub const fn open_safety(&self) -> Option<Safety> {
         if self.high_open {
-            Some(Message::new("name-high-pressure-switch"))
+            Some(Safety::HighPressureSwitch)
         } else if self.low_open {
-            Some(Message::new("name-low-pressure-switch"))
+            Some(Safety::LowPressureSwitch)
         } else if self.overload_open {
-            Some(Message::new("name-overload"))
+            Some(Safety::Overload)
         } else {
             None
         }

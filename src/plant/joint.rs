@@ -1,6 +1,5 @@
 //! Flare joints: torque decides whether one seals, weeps or is cracked.
 
-use crate::text::Message;
 use crate::units::Torque;
 use serde::{Deserialize, Serialize};
 
@@ -31,18 +30,6 @@ impl Joint {
         Self::IndoorSuction,
         Self::SuctionValve,
     ];
-
-    /// What a technician calls it.
-    pub const fn label(self) -> Message {
-        match self {
-            Self::LiquidValve => Message::new("name-flare-liquid-valve"),
-            Self::DrierInlet => Message::new("name-flare-drier-inlet"),
-            Self::DrierOutlet => Message::new("name-flare-drier-outlet"),
-            Self::IndoorLiquid => Message::new("name-flare-indoor-liquid"),
-            Self::IndoorSuction => Message::new("name-flare-indoor-suction"),
-            Self::SuctionValve => Message::new("name-flare-suction-valve"),
-        }
-    }
 
     /// Whether the joint is one of the drier's two.
     pub const fn is_at_drier(self) -> bool {

@@ -36,7 +36,7 @@ pub use compressor::CompressorData;
 pub use condenser::CondenserData;
 pub use desiccant::DrierData;
 pub use drier::{Arrow, Drier};
-pub use electrics::{Electrics, ElectricsData, PressureSwitch, ThermostatCall};
+pub use electrics::{Electrics, ElectricsData, PressureSwitch, Safety, ThermostatCall};
 pub use evaporator::EvaporatorData;
 pub use faults::{Fault, FaultKind};
 pub use fittings::{Fittings, ServiceData};

@@ -1,6 +1,5 @@
 //! Service valves with their stems, caps and access ports.
 
-use crate::text::Message;
 use crate::units::Fraction;
 use serde::{Deserialize, Serialize};
 
@@ -16,22 +15,6 @@ pub enum Line {
 impl Line {
     /// Both, as their valves stand side by side.
     pub const ALL: [Self; 2] = [Self::Liquid, Self::Suction];
-
-    /// What a technician calls its service valve, in short.
-    pub const fn valve_label(self) -> Message {
-        match self {
-            Self::Liquid => Message::new("name-valve-liquid-short"),
-            Self::Suction => Message::new("name-valve-suction-short"),
-        }
-    }
-
-    /// What a technician calls its access port, in short.
-    pub const fn port_label(self) -> Message {
-        match self {
-            Self::Liquid => Message::new("name-port-liquid-short"),
-            Self::Suction => Message::new("name-port-suction-short"),
-        }
-    }
 }
 
 /// How a service valve closes its port.

@@ -1,7 +1,6 @@
 //! Where refrigerant can get out.
 
 use super::{Joint, Line};
-use crate::text::Message;
 use serde::{Deserialize, Serialize};
 
 /// A place where refrigerant can get out, and where one can sniff or wet.
@@ -54,18 +53,5 @@ impl Spot {
             self,
             Self::IndoorCoil | Self::Joint(Joint::IndoorLiquid | Joint::IndoorSuction)
         )
-    }
-
-    /// What a technician calls it.
-    pub const fn label(self) -> Message {
-        match self {
-            Self::Joint(joint) => joint.label(),
-            Self::Port(Line::Liquid) => Message::new("name-port-liquid"),
-            Self::Port(Line::Suction) => Message::new("name-port-suction"),
-            Self::Stem(Line::Liquid) => Message::new("name-stem-liquid"),
-            Self::Stem(Line::Suction) => Message::new("name-stem-suction"),
-            Self::IndoorCoil => Message::new("name-indoor-coil"),
-            Self::OutdoorCoil => Message::new("name-outdoor-coil"),
-        }
     }
 }

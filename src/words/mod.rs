@@ -7,6 +7,7 @@ mod finding;
 mod level;
 mod milestone;
 mod name;
+mod plant_names;
 mod reading;
 mod sheet_field;
 

@@ -14,7 +14,7 @@ use crate::fluid::refrigerant::Refrigerant;
 use crate::gui::settings::Settings;
 use crate::job::{Glass, Job, JobSheet, PipeSurface, TICKS_PER_SECOND};
 use crate::kit::{Hose, HoseState, ThermometerPlace};
-use crate::plant::{Arrow, FlareSize, Joint, Line, Made, Spot, ThermostatCall};
+use crate::plant::{Arrow, FlareSize, Joint, Line, Made, Safety, Spot, ThermostatCall};
 use crate::text::{Language, Message};
 use crate::units::GaugePressure;
 use crate::words::{Action, GaugePlace, Reading, Shown};
@@ -277,7 +277,7 @@ impl<'a> View<'a> {
     }
 
     /// The electric side as it looks and sounds.
-    pub const fn electrics(&self) -> ElectricsLook {
+    pub fn electrics(&self) -> ElectricsLook {
         let e = self.job.electrics();
         ElectricsLook {
             disconnect_in: e.disconnect_in,
@@ -286,7 +286,7 @@ impl<'a> View<'a> {
             compressor_runs: e.compressor_runs(),
             outdoor_fan_runs: e.outdoor_fan_runs(),
             blower_runs: e.blower_runs(),
-            open_safety: e.open_safety(),
+            open_safety: e.open_safety().map(Safety::label),
         }
     }
 

@@ -2,13 +2,12 @@
 
 use super::{Fault, FaultSheet, FaultTarget};
 use crate::plant::{Section, network::Amounts};
-use crate::text::Message;
 use crate::units::Mass;
 
 /// What there is to know about this kind.
 pub(super) static SHEET: FaultSheet = FaultSheet {
     name: "air-inside",
-    label: Message::new("fault-air-inside"),
+    key: "fault-air-inside",
     unit: "grams of air",
     range: (0.0, 100.0),
     of_size: |grams| Fault::AirInside(Mass::from_grams(grams)),

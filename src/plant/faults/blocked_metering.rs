@@ -1,13 +1,12 @@
 //! Dirt at the metering device.
 
 use super::{Fault, FaultSheet, FaultTarget};
-use crate::text::Message;
 use crate::units::Fraction;
 
 /// What there is to know about this kind.
 pub(super) static SHEET: FaultSheet = FaultSheet {
     name: "blocked-metering",
-    label: Message::new("fault-blocked-metering"),
+    key: "fault-blocked-metering",
     unit: "share of the flow area lost",
     range: (0.0, 0.95),
     of_size: |share| Fault::BlockedMetering(Fraction::clamped(share)),

@@ -1,13 +1,12 @@
 //! Dirt in the filter drier.
 
 use super::{Fault, FaultSheet, FaultTarget};
-use crate::text::Message;
 use crate::units::Fraction;
 
 /// What there is to know about this kind.
 pub(super) static SHEET: FaultSheet = FaultSheet {
     name: "clogged-drier",
-    label: Message::new("fault-clogged-drier"),
+    key: "fault-clogged-drier",
     unit: "share of the flow area lost",
     range: (0.0, 0.99),
     of_size: |share| Fault::CloggedDrier(Fraction::clamped(share)),

@@ -1,13 +1,12 @@
 //! Dirt on the outdoor coil.
 
 use super::{Fault, FaultSheet, FaultTarget};
-use crate::text::Message;
 use crate::units::Fraction;
 
 /// What there is to know about this kind.
 pub(super) static SHEET: FaultSheet = FaultSheet {
     name: "fouled-condenser",
-    label: Message::new("fault-fouled-condenser"),
+    key: "fault-fouled-condenser",
     unit: "share of the air lost",
     range: (0.0, 0.95),
     of_size: |share| Fault::FouledCondenser(Fraction::clamped(share)),

@@ -2,14 +2,13 @@
 
 use super::{Fault, FaultSheet, FaultTarget};
 use crate::plant::{Joint, Spot};
-use crate::text::Message;
 use crate::units::Length;
 use std::f64::consts::FRAC_PI_4;
 
 /// What there is to know about this kind.
 pub(super) static SHEET: FaultSheet = FaultSheet {
     name: "leak",
-    label: Message::new("fault-leak"),
+    key: "fault-leak",
     unit: "diameter of the hole, mm",
     range: (0.001, 2.0),
     of_size: |hole| Fault::Leak {

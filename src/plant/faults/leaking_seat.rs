@@ -2,14 +2,13 @@
 
 use super::{Fault, FaultSheet, FaultTarget};
 use crate::plant::Line;
-use crate::text::Message;
 use crate::units::Length;
 use std::f64::consts::FRAC_PI_4;
 
 /// What there is to know about this kind.
 pub(super) static SHEET: FaultSheet = FaultSheet {
     name: "leaking-seat",
-    label: Message::new("fault-leaking-seat"),
+    key: "fault-leaking-seat",
     unit: "diameter of the hole, mm",
     range: (0.01, 3.0),
     of_size: |hole| Fault::LeakingSeat {

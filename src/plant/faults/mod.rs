@@ -16,7 +16,6 @@ mod undercharge;
 mod weak_compressor_valves;
 
 use super::{AirSide, Fittings, Line, Plant, Spot};
-use crate::text::Message;
 use crate::units::{Area, Fraction, Length, Mass};
 use serde::{Deserialize, Serialize};
 
@@ -90,8 +89,8 @@ pub enum FaultKind {
 pub struct FaultSheet {
     /// The name on the command line.
     pub name: &'static str,
-    /// What a technician calls it.
-    pub label: Message,
+    /// The key of its name.
+    pub key: &'static str,
     /// The unit of the size on the command line.
     pub unit: &'static str,
     /// The least and the most that make sense.
@@ -142,11 +141,6 @@ impl FaultKind {
             Self::WeakCompressorValves => &weak_compressor_valves::SHEET,
             Self::LeakingSeat => &leaking_seat::SHEET,
         }
-    }
-
-    /// What a technician calls it.
-    pub fn label(self) -> Message {
-        self.sheet().label.clone()
     }
 
     /// The kind with this name on the command line.

@@ -2,13 +2,12 @@
 
 use super::{Fault, FaultSheet, FaultTarget};
 use crate::plant::{Section, network::Amounts};
-use crate::text::Message;
 use crate::units::Mass;
 
 /// What there is to know about this kind.
 pub(super) static SHEET: FaultSheet = FaultSheet {
     name: "moisture",
-    label: Message::new("fault-moisture"),
+    key: "fault-moisture",
     unit: "grams of water",
     range: (0.0, 100.0),
     of_size: |grams| Fault::Moisture(Mass::from_grams(grams)),

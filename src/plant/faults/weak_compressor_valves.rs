@@ -1,13 +1,12 @@
 //! Compressor valves that leak back.
 
 use super::{Fault, FaultSheet, FaultTarget};
-use crate::text::Message;
 use crate::units::Area;
 
 /// What there is to know about this kind.
 pub(super) static SHEET: FaultSheet = FaultSheet {
     name: "weak-compressor-valves",
-    label: Message::new("fault-weak-compressor-valves"),
+    key: "fault-weak-compressor-valves",
     unit: "area of the leak, mm²",
     range: (0.0, 10.0),
     of_size: |area| Fault::WeakCompressorValves(Area::from_square_millimetres(area)),

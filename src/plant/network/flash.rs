@@ -6,8 +6,9 @@
 
 use super::gas::{CV, ENERGY_ORIGIN, MOLAR_MASS, R_UNIVERSAL};
 use super::node::{Node, Phase};
-use super::water::{LIQUID_HEAT, Moisture};
+use super::water::Moisture;
 use crate::fluid::refrigerant::Refrigerant;
+use crate::fluid::water::SPECIFIC_HEAT_LIQUID as LIQUID_HEAT;
 
 /// Stiffness of the liquid, Pa. Chosen: softer than nature's 3e8 Pa, so that a full
 /// line is no water hammer; a line at 20 bar then holds 0.2 % more.

@@ -29,6 +29,7 @@ pub use ledger::{Amounts, Crossed, Flux, Ledger};
 pub use node::{Draws, Fill, Node, NodeSpec, Phase};
 
 use crate::fluid::refrigerant::Refrigerant;
+use crate::fluid::water::SPECIFIC_HEAT_LIQUID as LIQUID_HEAT;
 use crate::units::ATMOSPHERE;
 use element::Conductor;
 use gas::R_UNIVERSAL;
@@ -273,7 +274,7 @@ impl Network {
         for k in 0..3 {
             node.energy += node.gas[k] * gas::energy(k, t);
         }
-        node.energy += node.bound_water * water::LIQUID_HEAT * gas::MOLAR_MASS[2] * (t - 273.15);
+        node.energy += node.bound_water * LIQUID_HEAT * gas::MOLAR_MASS[2] * (t - 273.15);
         if m <= most {
             node.phase = Phase::Vapour;
             node.energy += m * self.refrigerant.vapour_energy(&curves, t, m / node.volume);
@@ -422,7 +423,7 @@ impl Network {
             }
             let mass = amounts.gas[2] * gas::MOLAR_MASS[2];
             node.free_water += mass;
-            node.free_water_energy += mass * water::LIQUID_HEAT * (t - 273.15);
+            node.free_water_energy += mass * LIQUID_HEAT * (t - 273.15);
         }
         flash::flash(self.refrigerant, &self.moisture, node);
         let change = node.contents() - before;
@@ -434,7 +435,7 @@ impl Network {
     pub(super) fn set_bound_water(&mut self, id: NodeId, moles: f64) {
         let node = &mut self.nodes[usize::from(id.0)];
         let before = node.contents();
-        let heat = water::LIQUID_HEAT * gas::MOLAR_MASS[2] * (node.temperature - 273.15);
+        let heat = LIQUID_HEAT * gas::MOLAR_MASS[2] * (node.temperature - 273.15);
         node.energy += (moles - node.bound_water) * heat;
         node.bound_water = moles;
         flash::flash(self.refrigerant, &self.moisture, node);

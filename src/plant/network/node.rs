@@ -2,6 +2,9 @@
 
 use super::gas;
 use super::ledger::Amounts;
+use crate::fluid::water::{
+    FUSION, SPECIFIC_HEAT_ICE as ICE_HEAT, SPECIFIC_HEAT_LIQUID as LIQUID_HEAT,
+};
 
 /// Heat capacity of the wet patch of the wall, in the free water's own state, J/K. Chosen: it
 /// keeps the water's temperature well-posed down to its last trace.
@@ -160,7 +163,7 @@ impl Node {
     /// Temperature of the free water, K; that of the node if there is none.
     pub fn free_water_temperature(&self) -> f64 {
         if self.free_water > 0.0 {
-            super::water::patch(self.free_water, self.free_water_energy).0
+            patch(self.free_water, self.free_water_energy).0
         } else {
             self.temperature
         }
@@ -168,7 +171,7 @@ impl Node {
 
     /// Ice in the free water, kg.
     pub fn ice(&self) -> f64 {
-        (-self.free_water_energy / super::water::FUSION).clamp(0.0, self.free_water.max(0.0))
+        (-self.free_water_energy / FUSION).clamp(0.0, self.free_water.max(0.0))
     }
 
     /// Every number of the state, and the temperature from which the next flash starts.
@@ -193,5 +196,19 @@ impl Node {
         .into_iter()
         .chain(self.gas)
         .for_each(visitor);
+    }
+}
+
+/// Temperature, K, and heat capacity, J/K, of free water of this mass and energy with its patch.
+#[inline]
+pub(super) fn patch(mass: f64, energy: f64) -> (f64, f64) {
+    if energy > 0.0 {
+        let capacity = LIQUID_HEAT * mass + PATCH;
+        (273.15 + energy / capacity, capacity)
+    } else if energy > -FUSION * mass {
+        (273.15, FUSION * mass + PATCH)
+    } else {
+        let capacity = ICE_HEAT * mass + PATCH;
+        (273.15 + (energy + FUSION * mass) / capacity, capacity)
     }
 }

@@ -1,9 +1,9 @@
 //! Free water in a node: it boils, condenses, freezes and melts at a temperature of its own.
 
 use super::gas::{self, MOLAR_MASS, R_UNIVERSAL};
-use super::node::{Node, PATCH};
+use super::node::{Node, PATCH, patch};
 use crate::fluid::water::{self, SPECIFIC_HEAT_ICE as ICE_HEAT};
-pub(super) use crate::fluid::water::{FUSION, SPECIFIC_HEAT_LIQUID as LIQUID_HEAT};
+use crate::fluid::water::{FUSION, SPECIFIC_HEAT_LIQUID as LIQUID_HEAT};
 use std::f64::consts::PI;
 
 /// Conductance between a puddle and the wall, W/K. Chosen: a few grams that boil at full pump
@@ -66,20 +66,6 @@ impl Moisture {
     #[inline]
     pub fn space_in_liquid(&self, t: f64) -> f64 {
         Self::read(&self.space, t).0
-    }
-}
-
-/// Temperature, K, and heat capacity, J/K, of free water of this mass and energy with its patch.
-#[inline]
-pub(super) fn patch(mass: f64, energy: f64) -> (f64, f64) {
-    if energy > 0.0 {
-        let capacity = LIQUID_HEAT * mass + PATCH;
-        (273.15 + energy / capacity, capacity)
-    } else if energy > -FUSION * mass {
-        (273.15, FUSION * mass + PATCH)
-    } else {
-        let capacity = ICE_HEAT * mass + PATCH;
-        (273.15 + (energy + FUSION * mass) / capacity, capacity)
     }
 }
 

@@ -158,12 +158,16 @@ fn check_faults(faults: Located<'_>, wrong: &mut Vec<Diagnostic>) {
         if !fault.is_in_range() {
             let (least, most) = sheet.range;
             wrong.push(place.error_with_hint(
-                format!("{} of size {} is out of range", sheet.label, fault.size()),
+                format!(
+                    "{} of size {} is out of range",
+                    fault.kind().label(),
+                    fault.size()
+                ),
                 format!("{} from {least} to {most}", sheet.unit),
             ));
         }
         if !planted.insert((fault.kind(), fault.spot(), line_of(fault))) {
-            wrong.push(place.error(format!("{} is planted twice", sheet.label)));
+            wrong.push(place.error(format!("{} is planted twice", fault.kind().label())));
         }
         let opposite = match fault.kind() {
             FaultKind::Undercharge => Some(FaultKind::Overcharge),
