@@ -33,16 +33,16 @@ SHARES = np.linspace(0.05, 1.0, 20)  # of the dew density, where the vapour is f
 UNDER_CRITICAL = 4.75  # K, of the last saturation row
 COLUMNS = "p p_dew rho_l rho_g h_l h_g u_l u_g b c db dc u0 dh_l k_l".split()
 
-# name -> (CoolProp's name, coldest row K, equation of state, GWP of IPCC AR4, from memory)
+# name -> (CoolProp's name, coldest row K, equation of state)
 FLUIDS = {
-    "R-22": ("R22", 173.25, "Kamei, Beyerlein & Jacobsen 1995", 1810),
-    "R-410A": ("R410A", 200.25, "Lemmon 2003, pseudo-pure", 2088),
-    "R-32": ("R32", 173.25, "Tillner-Roth & Yokozeki 1997", 675),
-    "R-134a": ("R134a", 173.25, "Tillner-Roth & Baehr 1994", 1430),
-    "R-407C": ("R407C", 200.25, "Lemmon 2003, pseudo-pure", 1774),
-    "R-404A": ("R404A", 200.25, "Lemmon 2003, pseudo-pure", 3922),
-    "R-290": ("R290", 173.25, "Lemmon, McLinden & Wagner 2009", 3),
-    "R-454B": ("R454B.mix", 200.25, "R-32 and R-1234yf with the pair of Akasaka 2013", 466),
+    "R-22": ("R22", 173.25, "Kamei, Beyerlein & Jacobsen 1995"),
+    "R-410A": ("R410A", 200.25, "Lemmon 2003, pseudo-pure"),
+    "R-32": ("R32", 173.25, "Tillner-Roth & Yokozeki 1997"),
+    "R-134a": ("R134a", 173.25, "Tillner-Roth & Baehr 1994"),
+    "R-407C": ("R407C", 200.25, "Lemmon 2003, pseudo-pure"),
+    "R-404A": ("R404A", 200.25, "Lemmon 2003, pseudo-pure"),
+    "R-290": ("R290", 173.25, "Lemmon, McLinden & Wagner 2009"),
+    "R-454B": ("R454B.mix", 200.25, "R-32 and R-1234yf with the pair of Akasaka 2013"),
 }
 
 
@@ -60,7 +60,7 @@ class Fluid:
 
     def __init__(self, name):
         self.name = name
-        self.code, self.coldest, self.equation, self.gwp = FLUIDS[name]
+        self.code, self.coldest, self.equation = FLUIDS[name]
         self.state = CP.AbstractState("HEOS", self.code)
         if self.code.endswith(".mix"):
             self.use_akasaka_pair()
@@ -230,7 +230,6 @@ def write_table(fluid):
         f"step: {STEP!r}",
         f"rows: {len(table)}",
         f"last saturation row: {last}",
-        f"gwp: {fluid.gwp}",
         "---",
     ]
     path = os.path.join(HERE, fluid.name.replace("-", "").lower() + ".table")

@@ -97,10 +97,9 @@ impl Row {
 /// The refrigerant of a name, written with or without its hyphen, in capitals or not.
 fn named(name: &str) -> anyhow::Result<&'static Refrigerant> {
     let bare = |name: &str| name.replace('-', "").to_uppercase();
-    Refrigerant::names()
+    Refrigerant::all()
         .iter()
-        .find(|known| bare(known) == bare(name))
-        .and_then(|known| Refrigerant::named(known))
+        .find(|known| bare(known.name()) == bare(name))
         .with_context(|| {
             let known = Refrigerant::names().join(", ");
             format!("`{name}` is no refrigerant known here; known are {known}")

@@ -5,10 +5,13 @@
 //! people ask, such as [`refrigerant::Refrigerant::saturation`], take the quantity newtypes.
 
 mod constants;
+mod facts;
 pub mod gas;
 pub mod moist_air;
 pub mod refrigerant;
 pub mod water;
+
+pub use facts::{InOil, SafetyClass, Viscosity, Zones};
 
 /// `x` held between two bounds; not a number gives the lower one, where `clamp` would keep it.
 #[inline]

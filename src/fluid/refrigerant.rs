@@ -14,6 +14,7 @@
 
 use std::sync::OnceLock;
 
+use super::facts::{Facts, InOil, SafetyClass, Viscosity, Zones};
 use super::within;
 use crate::units::{GaugePressure, Pressure, Temperature};
 
@@ -102,12 +103,11 @@ impl Curves {
 /// One refrigerant. Get it by [`Refrigerant::named`].
 #[derive(Debug)]
 pub struct Refrigerant {
-    name: &'static str,
+    facts: Facts,
     molar_mass: f64,
     gas_constant: f64,
     critical_temperature: f64,
     critical_pressure: f64,
-    gwp: f64,
     coldest: f64,
     hottest: f64,
     /// Rows per kelvin.
@@ -119,66 +119,47 @@ pub struct Refrigerant {
     dew: Vec<f64>,
 }
 
-/// The tables inside the program.
-const TABLES: [(&str, &[u8]); NAMES.len()] = [
-    (
-        NAMES[0],
-        include_bytes!("../../assets/refrigerants/r22.table"),
-    ),
-    (
-        NAMES[1],
-        include_bytes!("../../assets/refrigerants/r410a.table"),
-    ),
-    (
-        NAMES[2],
-        include_bytes!("../../assets/refrigerants/r32.table"),
-    ),
-    (
-        NAMES[3],
-        include_bytes!("../../assets/refrigerants/r454b.table"),
-    ),
-    (
-        NAMES[4],
-        include_bytes!("../../assets/refrigerants/r134a.table"),
-    ),
-    (
-        NAMES[5],
-        include_bytes!("../../assets/refrigerants/r407c.table"),
-    ),
-    (
-        NAMES[6],
-        include_bytes!("../../assets/refrigerants/r404a.table"),
-    ),
-    (
-        NAMES[7],
-        include_bytes!("../../assets/refrigerants/r290.table"),
-    ),
-];
+/// The facts and the tables inside the program, by the stem of their files.
+macro_rules! refrigerants {
+    ($($stem:literal),+ $(,)?) => {
+        [$((
+            include_str!(concat!("../../assets/refrigerants/", $stem, ".ron")),
+            include_bytes!(concat!("../../assets/refrigerants/", $stem, ".table")),
+        )),+]
+    };
+}
 
-const NAMES: [&str; 8] = [
-    "R-22", "R-410A", "R-32", "R-454B", "R-134a", "R-407C", "R-404A", "R-290",
+/// Every refrigerant, in the order in which they are offered.
+static FILES: &[(&str, &[u8])] = &refrigerants![
+    "r22", "r410a", "r32", "r454b", "r134a", "r407c", "r404a", "r290",
 ];
 
 impl Refrigerant {
-    /// The refrigerant of this name, such as `R-22`.
-    pub fn named(name: &str) -> Option<&'static Self> {
+    /// Every refrigerant.
+    pub fn all() -> &'static [Self] {
         static ALL: OnceLock<Vec<Refrigerant>> = OnceLock::new();
-        let all = ALL.get_or_init(|| {
-            TABLES
+        ALL.get_or_init(|| {
+            let read = FILES
                 .iter()
-                .filter_map(|&(name, bytes)| Self::from_table(name, bytes))
-                .collect()
-        });
-        all.iter().find(|refrigerant| refrigerant.name == name)
+                .filter_map(|(facts, table)| Self::from_table(Facts::read(facts)?, table));
+            read.collect()
+        })
     }
 
-    /// The names of all refrigerants.
-    pub fn names() -> &'static [&'static str] {
-        &NAMES
+    /// The names of all refrigerants, for a hint.
+    pub fn names() -> Vec<&'static str> {
+        Self::all().iter().map(Self::name).collect()
+    }
+
+    /// The refrigerant of this name, such as `R-22`.
+    pub fn named(name: &str) -> Option<&'static Self> {
+        let all = Self::all().iter();
+        all.into_iter()
+            .find(|refrigerant| refrigerant.name() == name)
     }
 
     /// Reads a table: head lines, a line of dashes, rows of little-endian f64.
-    fn from_table(name: &'static str, bytes: &[u8]) -> Option<Self> {
+    fn from_table(facts: Facts, bytes: &[u8]) -> Option<Self> {
         const END: &[u8] = b"\n---\n";
         let end = bytes.windows(END.len()).position(|window| window == END)?;
         let head = std::str::from_utf8(&bytes[..end]).ok()?;
@@ -201,16 +182,15 @@ impl Refrigerant {
             }
             rows.push(row);
         }
-        let is_whole = values.next().is_none() && count >= 2 && text("name")? == name;
+        let is_whole = values.next().is_none() && count >= 2 && text("name")? == facts.name;
         let (coldest, step) = (number("coldest")?, number("step")?);
         is_whole.then_some(())?;
         Some(Self {
-            name,
+            facts,
             molar_mass: number("molar mass")?,
             gas_constant: number("gas constant")?,
             critical_temperature: number("critical temperature")?,
             critical_pressure: number("critical pressure")?,
-            gwp: number("gwp")?,
             coldest,
             hottest: coldest + step * number("last saturation row")?,
             per_kelvin: 1.0 / step,
@@ -222,8 +202,8 @@ impl Refrigerant {
     }
 
     /// The trade name, `R-22`.
-    pub fn name(&self) -> &'static str {
-        self.name
+    pub fn name(&self) -> &str {
+        &self.facts.name
     }
 
     /// Molar mass, kg/mol.
@@ -260,38 +240,46 @@ impl Refrigerant {
     }
 
     /// Global warming potential over 100 years, kg of CO₂ per kg.
-    ///
-    /// Source: IPCC Fourth Assessment Report, from memory; blends by mass.
-    pub fn gwp(&self) -> f64 {
-        self.gwp
+    pub const fn gwp(&self) -> f64 {
+        self.facts.gwp
     }
 
-    /// How it may harm and burn, by the class of the safety standards: `A1` burns not, `A2L`
-    /// burns slowly, `A3` burns readily. Source: ISO 817 and ASHRAE 34, from memory.
-    pub fn safety_class(&self) -> &'static str {
-        match self.name {
-            "R-32" | "R-454B" => "A2L",
-            "R-290" => "A3",
-            _ => "A1",
-        }
+    /// How it may harm and burn.
+    pub const fn safety_class(&self) -> SafetyClass {
+        self.facts.safety
     }
 
-    /// Whether it burns at all: every class but those that end in 1.
-    pub fn is_flammable(&self) -> bool {
-        !self.safety_class().ends_with('1')
+    /// Whether it burns at all.
+    pub const fn is_flammable(&self) -> bool {
+        self.facts.safety.is_flammable()
     }
 
     /// The lower flammability limit, kg of refrigerant per m³ of air; `None` if it does not burn.
-    ///
-    /// Source: ASHRAE 34 and ISO 817, from memory; they differ in the third digit, the lower of
-    /// their values is taken.
-    pub fn flammable_from(&self) -> Option<f64> {
-        match self.name {
-            "R-32" => Some(0.306),
-            "R-454B" => Some(0.296),
-            "R-290" => Some(0.038),
-            _ => None,
-        }
+    pub const fn flammable_from(&self) -> Option<f64> {
+        self.facts.burns_from
+    }
+
+    /// How much water its liquid dissolves at `t`, K. ppm by mass.
+    pub fn dissolves_water(&self, t: f64) -> f64 {
+        self.facts.dissolves(t)
+    }
+
+    /// Viscosity of liquid and vapour.
+    #[inline]
+    pub const fn viscosity(&self) -> Viscosity {
+        self.facts.viscosity
+    }
+
+    /// Specific heats in the zones of the coils.
+    #[inline]
+    pub const fn zones(&self) -> Zones {
+        self.facts.zones
+    }
+
+    /// What oil holds of it.
+    #[inline]
+    pub const fn in_oil(&self) -> InOil {
+        self.facts.oil
     }
 
     /// The row at or below `t`, and how far `t` is towards the next, 0 to 1.
@@ -512,20 +500,35 @@ mod tests {
     use super::*;
 
     #[test]
-    fn every_table_inside_the_program_is_read() {
-        for name in Refrigerant::names() {
-            let refrigerant = Refrigerant::named(name).expect(name);
-            assert_eq!(refrigerant.name(), *name);
+    fn every_file_inside_the_program_is_read() {
+        assert_eq!(Refrigerant::all().len(), FILES.len());
+        for refrigerant in Refrigerant::all() {
             assert!(refrigerant.hottest() < refrigerant.critical_temperature());
+            assert!(Refrigerant::named(refrigerant.name()).is_some());
         }
         assert!(Refrigerant::named("R-0").is_none());
     }
 
     #[test]
     fn a_table_that_is_cut_short_is_refused() {
-        let (name, bytes) = TABLES[0];
-        assert!(Refrigerant::from_table(name, bytes).is_some());
-        assert!(Refrigerant::from_table(name, &bytes[..bytes.len() - 8]).is_none());
-        assert!(Refrigerant::from_table(name, b"nothing").is_none());
+        let (text, bytes) = FILES[0];
+        let facts = || Facts::read(text).expect("the facts of the first");
+        assert!(Refrigerant::from_table(facts(), bytes).is_some());
+        assert!(Refrigerant::from_table(facts(), &bytes[..bytes.len() - 8]).is_none());
+        assert!(Refrigerant::from_table(facts(), b"nothing").is_none());
+    }
+
+    #[test]
+    fn facts_that_contradict_themselves_are_refused() {
+        let text = FILES[2].0;
+        for (a, b) in [
+            ("safety: A2L", "safety: A1"),
+            ("vapour: 1.27e-5", "vapour: 0"),
+            ("(0, 616)", "(-50, 616)"),
+            ("version: 1", "version: 2"),
+        ] {
+            assert!(text.contains(a), "{a}");
+            assert!(Facts::read(&text.replace(a, b)).is_none(), "{b}");
+        }
     }
 }

@@ -194,47 +194,6 @@ pub fn ice_energy(t: f64) -> f64 {
     SPECIFIC_HEAT_ICE * (t - ZERO_CELSIUS) - FUSION
 }
 
-/// Solubility of water in liquid refrigerant: °F, then ppm by mass in R-22 and in R-134a.
-///
-/// Source: ASHRAE Handbook - Refrigeration, control of moisture chapter, table of solubility.
-const SOLUBILITY: [(f64, f64, f64); 8] = [
-    (-40.0, 120.0, 89.0),
-    (0.0, 308.0, 250.0),
-    (20.0, 472.0, 390.0),
-    (40.0, 690.0, 600.0),
-    (60.0, 970.0, 880.0),
-    (80.0, 1350.0, 1300.0),
-    (100.0, 1800.0, 1800.0),
-    (120.0, 2400.0, 2400.0),
-];
-
-/// How much water the liquid of a refrigerant dissolves at `t`, K. ppm by mass.
-///
-/// R-22 and R-134a read the published table, straight in the logarithm between its lines and on
-/// beyond its ends. *Chosen, without a source:* R-407C and R-404A as R-134a; R-32 and its blends
-/// R-410A and R-454B twice R-22, because R-32 takes up clearly more water; R-290 a tenth of R-22,
-/// as hydrocarbons take up little; any other as R-22.
-pub fn solubility(refrigerant: &str, t: f64) -> f64 {
-    let (is_r134a, factor) = match refrigerant {
-        "R-134a" | "R-407C" | "R-404A" => (true, 1.0),
-        "R-32" | "R-410A" | "R-454B" => (false, 2.0),
-        "R-290" => (false, 0.1),
-        _ => (false, 1.0),
-    };
-    // The reach of the table and a little more: a log line must not run away.
-    let fahrenheit = within((t - ZERO_CELSIUS) * 1.8 + 32.0, -100.0, 200.0);
-    let above = SOLUBILITY.partition_point(|line| line.0 <= fahrenheit);
-    let above = above.clamp(1, SOLUBILITY.len() - 1);
-    let (low, high) = (SOLUBILITY[above - 1], SOLUBILITY[above]);
-    let (from, to) = if is_r134a {
-        (low.2, high.2)
-    } else {
-        (low.1, high.1)
-    };
-    let part = (fahrenheit - low.0) / (high.0 - low.0);
-    factor * from * libm::exp(part * libm::log(to / from))
-}
-
 #[cfg(test)]
 mod tests {
     use super::*;

@@ -13,7 +13,6 @@ use super::network::{
 use super::rest::lay_out;
 use super::unit::Unit;
 use super::{Operating, carried_water, desiccant, drain, oil};
-use crate::fluid::water;
 use crate::units::Mass;
 
 /// The length of a tick, s.
@@ -431,7 +430,7 @@ impl Plant {
         let quality = ((self.enthalpy_in - s.h_l) / (s.h_g - s.h_l)).clamp(0.0, 1.0);
         let ratio = MOLAR_MASS[2] / fluid.molar_mass();
         let carried = ratio * self.network.water_pressure(boiling) / pressure;
-        let dissolved = 1e-6 * water::solubility(fluid.name(), boiling);
+        let dissolved = 1e-6 * fluid.dissolves_water(boiling);
         quality * carried + (1.0 - quality) * dissolved
     }
 

@@ -32,10 +32,6 @@ pub struct CondenserData {
 
 /// Specific heat of air, J/(kg K), from memory.
 const AIR: f64 = 1006.0;
-/// Specific heats of vapour and liquid refrigerant in the single-phase zones, J/(kg K). Chosen:
-/// near those of R-22 at condensing pressure.
-const VAPOUR: f64 = 900.0;
-const LIQUID: f64 = 1350.0;
 /// Temperature at which a unit's file gives the air, K. A fan moves a volume, so its air is the
 /// heavier the colder it is.
 const RATED_AIR: f64 = 308.15;
@@ -132,6 +128,7 @@ impl Condenser {
             };
         }
         let (s, g) = fluid.at_with_slopes(ts);
+        let zones = fluid.zones();
         let dry = 0.3 + 0.7 * air_side;
         let mut done = Condensing::default();
         let mut desuperheats = 0.0;
@@ -140,8 +137,9 @@ impl Condenser {
             done.on_entering = s.h_g - inlet.enthalpy;
             if passing.inflow > 1e-5 && lift > 0.5 {
                 let ratio = ((inlet.temperature - passing.air) / lift).max(1.0);
-                desuperheats = (passing.inflow * VAPOUR / (self.vapour * dry) * libm::log(ratio))
-                    .min(DESUPERHEATS_MAX);
+                desuperheats = (passing.inflow * zones.hot_vapour / (self.vapour * dry)
+                    * libm::log(ratio))
+                .min(DESUPERHEATS_MAX);
             }
         }
         let psi = slip(&s);
@@ -168,7 +166,7 @@ impl Condenser {
         let mut temperature = ts;
         if done.liquid_zone > 0.0 {
             let transfer =
-                self.liquid * dry * done.liquid_zone / (passing.outflow.max(1e-4) * LIQUID);
+                self.liquid * dry * done.liquid_zone / (passing.outflow.max(1e-4) * zones.liquid);
             // A blend is all liquid only at its bubble line, below where it condenses on the whole.
             let bubble = ts - node.quality * (s.p - s.p_dew) / g.p.max(1.0);
             let above_air = bubble - passing.air;

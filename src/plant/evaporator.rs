@@ -40,8 +40,6 @@ const AIR: f64 = 1020.0;
 /// Latent heat of condensing water from the air, J/kg, from memory: at 10 °C and above ice less
 /// exact.
 const LATENT: f64 = 2.45e6;
-/// Specific heat of the vapour that superheats, J/(kg K). Chosen: near that of R-22.
-const VAPOUR: f64 = 820.0;
 /// Heat of fusion, J/kg, from memory.
 const FUSION: f64 = 334e3;
 /// The point of ice, K.
@@ -241,7 +239,7 @@ impl Evaporator {
         let mut enthalpy = s.h_l + done.quality * (s.h_g - s.h_l);
         if done.wetted < 1.0 {
             let conductance = air.superheats(self.superheating, 1.0 - done.wetted);
-            let units = conductance / (passing.outflow.max(1e-4) * VAPOUR);
+            let units = conductance / (passing.outflow.max(1e-4) * fluid.zones().cold_vapour);
             // A blend has boiled away only at its dew line, above where it boils on the whole.
             let dew = te + (1.0 - node.quality) * (s.p - s.p_dew) / g.p_dew.max(1.0);
             done.outlet_temperature =

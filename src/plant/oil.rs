@@ -2,19 +2,10 @@
 
 use super::network::Network;
 use super::network::NodeId;
+use crate::fluid::refrigerant::Refrigerant;
 
 /// Density of the oil, kg/m³, from memory: mineral oil.
 const DENSITY: f64 = 900.0;
-
-/// Refrigerant per kg of oil at equilibrium.
-///
-/// Chosen: the shape of R-22 in mineral oil; little while the oil is hot and the pressure low, a
-/// great deal as the vapour nears saturation at the oil's temperature.
-fn solubility(saturation: f64) -> f64 {
-    let r = saturation.clamp(0.0, 0.98);
-    let cube = r * r * r;
-    0.30 * r + 0.5 * cube * cube
-}
 
 /// Lets the oil of a node take up or give off refrigerant for `dt`, s, with its `lag`, s.
 ///
@@ -24,7 +15,7 @@ pub(super) fn exchange(network: &mut Network, shell: NodeId, lag: f64, dt: f64) 
     let fluid = network.refrigerant();
     let node = network.node_mut(shell);
     let saturated = fluid.dew_pressure(node.temperature.min(fluid.hottest()));
-    let held = node.oil * solubility(node.refrigerant_pressure / saturated);
+    let held = node.oil * fluid.in_oil().held(node.refrigerant_pressure / saturated);
     let taken = (held - node.dissolved) * dt / (lag + dt);
     let taken = taken.min(0.2 * node.refrigerant).max(-node.dissolved);
     node.dissolved += taken;
@@ -32,8 +23,8 @@ pub(super) fn exchange(network: &mut Network, shell: NodeId, lag: f64, dt: f64) 
 }
 
 /// Sets oil and what is dissolved in it for a circuit that has rested.
-pub(super) fn at_rest(oil: f64, saturation: f64) -> f64 {
-    oil * solubility(saturation)
+pub(super) fn at_rest(fluid: &Refrigerant, oil: f64, saturation: f64) -> f64 {
+    oil * fluid.in_oil().held(saturation)
 }
 
 /// Level in the shell: volume of oil, dissolved and free liquid as a share of `volume`, m³.

@@ -103,13 +103,14 @@ fn shapes(unit: &Unit) -> [[f64; 3]; 8] {
 
 /// How much refrigerant lies in each place after a long rest at `t`, K, and in the oil, kg.
 fn rested(unit: &Unit, shapes: &[[f64; 3]; 8], charge: f64, t: f64) -> ([f64; 8], f64) {
-    let s = unit.refrigerant.get().at(t);
+    let fluid = unit.refrigerant.get();
+    let s = fluid.at(t);
     let volume: f64 = shapes.iter().map(|shape| shape[0]).sum();
     let oil = unit.compressor.oil.kilograms();
     // Vapour everywhere; what is over lies as liquid in the coils. In the oil it is saturated
     // only while there is liquid, and a rested shell is a little warmer than the coils.
     let full = s.rho_g * volume;
-    let dissolved = oil::at_rest(oil, (charge / (full + 0.2 * oil)).min(0.5));
+    let dissolved = oil::at_rest(fluid, oil, (charge / (full + 0.2 * oil)).min(0.5));
     let left = (charge - dissolved).max(0.0);
     let spare = (left - full).max(0.0);
     let density = if spare > 0.0 { s.rho_g } else { left / volume };

@@ -24,7 +24,7 @@ fn checks(refrigerant: &Refrigerant, phase: &str) -> Vec<Line> {
 }
 
 fn all() -> impl Iterator<Item = &'static Refrigerant> {
-    Refrigerant::names().iter().map(|name| named(name))
+    Refrigerant::all().iter()
 }
 
 /// Within `share` of density and `joules` per kg of enthalpy.

@@ -69,7 +69,7 @@ fn the_limit_by_mass_agrees_with_the_limit_by_volume() {
         assert_eq!(fluid.is_flammable(), fluid.flammable_from().is_some());
         assert_eq!(
             fluid.is_flammable(),
-            matches!(*name, "R-32" | "R-454B" | "R-290")
+            matches!(name, "R-32" | "R-454B" | "R-290")
         );
     }
 }

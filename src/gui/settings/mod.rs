@@ -36,10 +36,7 @@ impl Default for Settings {
             version: 1,
             language: Language::default(),
             units: System::default(),
-            gauge_scale: Refrigerant::names()
-                .first()
-                .and_then(|name| Refrigerant::named(name))
-                .map(Scale),
+            gauge_scale: Refrigerant::all().first().map(Scale),
             colours: Colours::default(),
             text: TextSize::default(),
         }

@@ -49,8 +49,7 @@ pub fn settings_ui(ui: &mut Ui, settings: &mut Settings, file: &SettingsFile) {
 fn scale_ui(ui: &mut Ui, settings: &mut Settings) {
     let language = settings.language;
     let now = settings.gauge_scale;
-    let all = Refrigerant::names().iter();
-    let all = all.filter_map(|name| Refrigerant::named(name).map(Scale));
+    let all = Refrigerant::all().iter().map(Scale);
     let label = language.say("window-gauge-scale");
     let name = |scale: Option<Scale>| match scale {
         Some(scale) => scale.0.name().to_owned(),

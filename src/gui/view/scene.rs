@@ -56,7 +56,7 @@ impl Scene {
             .with("mass", mass(plate.charge))
             .with("length", length(plate.covers.metres()));
         let rated = format!("{:.1} A", self.unit.electrics.rated.amps());
-        let class = self.unit.refrigerant.get().safety_class();
+        let class = self.unit.refrigerant.get().safety_class().name();
         let degrees = |of: TemperatureDifference| {
             let (si, dimension) = (of.kelvins(), Dimension::TemperatureDifference);
             system.level(Quantity { si, dimension }).words()

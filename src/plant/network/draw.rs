@@ -3,12 +3,14 @@
 use super::gas::{self, MOLAR_MASS, R_UNIVERSAL, VISCOSITY};
 use super::node::{Draws, Node, Phase};
 use super::{Boundary, Outlet};
+use crate::fluid::Viscosity;
 use crate::fluid::refrigerant::{Curves, Refrigerant};
 
-/// Viscosity of liquid refrigerant, Pa s, from memory: R-22 at 35 °C.
-const LIQUID_VISCOSITY: f64 = 1.6e-4;
-/// Viscosity of refrigerant vapour, Pa s, from memory: R-22 at 25 °C.
-const VAPOUR_VISCOSITY: f64 = 1.27e-5;
+/// That of no refrigerant, where there is none.
+const NONE: Viscosity = Viscosity {
+    liquid: 1.0,
+    vapour: 1.0,
+};
 
 /// The stream that leaves through an outlet.
 #[derive(Debug, Clone, Copy, Default)]
@@ -100,7 +102,7 @@ pub(super) fn inlet_of(refrigerant: &Refrigerant, node: &Node) -> Outlet {
 
 impl Draw {
     /// Of a node through an outlet.
-    pub(super) fn from_node(node: &Node, outlet: &Outlet, molar_mass: f64) -> Self {
+    pub(super) fn from_node(node: &Node, outlet: &Outlet, refrigerant: &Refrigerant) -> Self {
         let mut draw = Self {
             t: outlet.temperature,
             x: outlet.quality,
@@ -156,7 +158,8 @@ impl Draw {
             draw.per_gas * node.gas[1],
             draw.per_water * node.gas[2],
         ];
-        draw.finish(molar_mass, vapour_share > 0.5);
+        let (molar_mass, viscosity) = (refrigerant.molar_mass(), refrigerant.viscosity());
+        draw.finish(molar_mass, viscosity, vapour_share > 0.5);
         draw
     }
 
@@ -172,29 +175,29 @@ impl Draw {
             moles: boundary.moles.map(|share| share / mass),
             ..Self::default()
         };
-        draw.finish(1.0, true);
+        draw.finish(1.0, NONE, true);
         draw
     }
 
     /// Works out what follows from the composition.
     #[inline]
-    fn finish(&mut self, molar_mass: f64, vapour_first: bool) {
+    fn finish(&mut self, molar_mass: f64, viscosity: Viscosity, vapour_first: bool) {
         let of_refrigerant = self.share / molar_mass;
         let mut moles = of_refrigerant;
-        let mut viscous = of_refrigerant * VAPOUR_VISCOSITY;
+        let mut viscous = of_refrigerant * viscosity.vapour;
         self.mixed_enthalpy = self.share * self.enthalpy;
-        for (k, viscosity) in VISCOSITY.iter().enumerate() {
+        for (k, of_gas) in VISCOSITY.iter().enumerate() {
             moles += self.moles[k];
-            viscous += self.moles[k] * viscosity;
+            viscous += self.moles[k] * of_gas;
             self.mixed_enthalpy += self.moles[k] * gas::enthalpy(k, self.t);
         }
         let per_moles = 1.0 / moles.max(1e-300);
         self.per_viscosity = if self.gas {
             1.0 / (viscous * per_moles).max(1e-7)
         } else if vapour_first {
-            1.0 / VAPOUR_VISCOSITY
+            1.0 / viscosity.vapour
         } else {
-            1.0 / LIQUID_VISCOSITY
+            1.0 / viscosity.liquid
         };
         self.per_density = 1.0 / self.rho.max(1e-30);
         self.per_speed = (per_moles / (R_UNIVERSAL * self.t)).sqrt();

@@ -157,7 +157,7 @@ impl Network {
     pub fn new(refrigerant: &'static Refrigerant, ambient: f64) -> Self {
         Self {
             refrigerant,
-            moisture: Arc::new(Moisture::of(refrigerant.name())),
+            moisture: Arc::new(Moisture::of(refrigerant)),
             ambient,
             nodes: Vec::with_capacity(MAX_NODES),
             elements: Vec::with_capacity(MAX_ELEMENTS),

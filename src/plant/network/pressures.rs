@@ -83,16 +83,15 @@ impl Step {
             self.kind[j] = Kind::Open;
             self.exchange[j] = 0.0;
         }
-        let molar_mass = network.refrigerant.molar_mass();
+        let refrigerant = network.refrigerant;
         for (i, node) in network.nodes.iter().enumerate() {
             self.p[i] = node.pressure;
-            let outlet =
-                drive.outlets[i].unwrap_or_else(|| draw::outlet_of(network.refrigerant, node));
-            self.front[i] = Draw::from_node(node, &outlet, molar_mass);
+            let outlet = drive.outlets[i].unwrap_or_else(|| draw::outlet_of(refrigerant, node));
+            self.front[i] = Draw::from_node(node, &outlet, refrigerant);
             self.has_back[i] = !outlet.is_bulk;
             if !outlet.is_bulk {
-                let back = draw::inlet_of(network.refrigerant, node);
-                self.back[i] = Draw::from_node(node, &back, molar_mass);
+                let back = draw::inlet_of(refrigerant, node);
+                self.back[i] = Draw::from_node(node, &back, refrigerant);
             }
         }
         for (k, boundary) in network.boundaries.iter().enumerate() {

@@ -2,6 +2,7 @@
 
 use super::gas::{self, MOLAR_MASS, R_UNIVERSAL};
 use super::node::{Node, PATCH, patch};
+use crate::fluid::refrigerant::Refrigerant;
 use crate::fluid::water::{self, SPECIFIC_HEAT_ICE as ICE_HEAT};
 use crate::fluid::water::{FUSION, SPECIFIC_HEAT_LIQUID as LIQUID_HEAT};
 use std::f64::consts::PI;
@@ -32,8 +33,8 @@ pub(super) struct Moisture {
 }
 
 impl Moisture {
-    /// Tabulated for the refrigerant of this name.
-    pub fn of(refrigerant: &str) -> Self {
+    /// Tabulated for a refrigerant.
+    pub fn of(refrigerant: &Refrigerant) -> Self {
         let at = |row: usize| COLDEST + row as f64 / PER_KELVIN;
         let pressure: Vec<f64> = (0..ROWS)
             .map(|row| water::vapour_pressure(at(row)))
@@ -41,7 +42,7 @@ impl Moisture {
         let space = (0..ROWS)
             .map(|row| {
                 let t = at(row);
-                let moles = 1e-6 * water::solubility(refrigerant, t) / MOLAR_MASS[2];
+                let moles = 1e-6 * refrigerant.dissolves_water(t) / MOLAR_MASS[2];
                 moles * R_UNIVERSAL * t / pressure[row]
             })
             .collect();

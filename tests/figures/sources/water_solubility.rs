@@ -2,7 +2,7 @@
 
 use super::data::rows;
 use super::{Class, Figure, Source};
-use coldbench::fluid::water;
+use coldbench::fluid::refrigerant::Refrigerant;
 use coldbench::units::Temperature;
 
 /// See the file's head.
@@ -25,7 +25,7 @@ fn figures() -> Vec<Figure> {
         for (name, column) in [("R-22", "r22"), ("R-134a", "r134a")] {
             let published = row.number(column);
             let what = format!("{name} at {fahrenheit} °F");
-            let ours = water::solubility(name, t);
+            let ours = Refrigerant::named(name).expect(name).dissolves_water(t);
             figures.push(Figure::near(what, "ppm", published, 0.5, ours));
         }
     }
