@@ -465,3 +465,74 @@ fn files_of_rubbish_are_answered_and_never_panic() {
         exits(&run(&["check", ron.to_str().unwrap()]), 1);
     }
 }
+
+/// Names that have spoilt a page, a gradebook or a terminal somewhere.
+fn names() -> Vec<String> {
+    vec![
+        "-2+3".to_owned(),
+        "--json".to_owned(),
+        "=cmd|'/c calc'!A1".to_owned(),
+        "x".repeat(10_000),
+        "李".repeat(10_000),
+        format!("e{}", "\u{301}".repeat(10_000)),
+        "Ann\r\nFingerprint 00\n\u{2028}B".to_owned(),
+        "\u{1b}[2J\u{1b}]0;title\u{7}".to_owned(),
+        "Ann \u{202e}gnorw\u{2066}".to_owned(),
+        "a,\"b\",c".to_owned(),
+        "محمد علی".to_owned(),
+    ]
+}
+
+#[test]
+fn no_name_spoils_journal_page_gradebook_or_terminal() {
+    let directory = empty("names");
+    for (number, name) in names().iter().enumerate() {
+        let attempt = format!("{number}.attempt");
+        let script = file("looks_and_leaves.ron");
+        let arguments = [
+            "perform",
+            "clogged_drier",
+            &script,
+            "--out",
+            &attempt,
+            "--who",
+            name,
+        ];
+        let performed = coldbench(&directory, &arguments);
+        assert_eq!(
+            performed.status.code(),
+            Some(1),
+            "{name:.40}: {}",
+            complaint(&performed)
+        );
+        let journal = fs::read_to_string(directory.join(&attempt)).unwrap();
+        let heads = journal.lines().filter(|line| line.starts_with("who "));
+        assert_eq!(heads.count(), 1, "{name:.40}");
+
+        for arguments in [
+            vec!["mark", &attempt],
+            vec!["mark", "--csv", &attempt],
+            vec!["replay", &attempt],
+            vec!["mark", &attempt, &attempt],
+        ] {
+            let printed = text(&coldbench(&directory, &arguments));
+            for line in printed.lines() {
+                let line = line.trim_end_matches('\r');
+                assert!(!line.chars().any(char::is_control), "{name:.40}: {line:?}");
+                assert!(
+                    !line.contains(['\u{202e}', '\u{2066}', '\u{2028}']),
+                    "{line:?}"
+                );
+                assert!(line.chars().count() < 400, "{name:.40}: {line}");
+            }
+        }
+        // A row of a gradebook has its columns and no formula.
+        let csv = coldbench(&directory, &["mark", "--csv", &attempt]).stdout;
+        let mut rows = csv::Reader::from_reader(csv.as_slice());
+        let columns = rows.headers().unwrap().len();
+        let row = rows.records().next().unwrap().unwrap();
+        assert_eq!(row.len(), columns, "{name:.40}");
+        assert!(!row[0].starts_with(['=', '+', '-', '@']), "{}", &row[0]);
+        assert!(row[0].chars().count() <= 200);
+    }
+}

@@ -93,7 +93,7 @@ fn a_recording_replays_to_the_same_bits() {
     assert_eq!(replayed.job.now(), 1990);
     assert_eq!(replayed.job.digest(), closed.job.digest());
     assert_eq!(replayed.fingerprint, closed.fingerprint);
-    assert_eq!(replayed.head.who, "Ann \"B\"\n");
+    assert_eq!(replayed.head.who.as_str(), "Ann \"B\"");
     assert_eq!(replayed.done + replayed.refused, 6);
 }
 

@@ -8,8 +8,8 @@
 #[path = "support/numbers.rs"]
 mod numbers;
 
-use coldbench::job::Job;
 use coldbench::job::procedure::{Procedure, Step};
+use coldbench::job::{Job, Outcome};
 use coldbench::plant::ThermostatCall;
 use coldbench::scenario::{Diagnostic, Scenario};
 use coldbench::words::{Action, Reading};
@@ -81,7 +81,7 @@ fn runs_finite(scenario: &Scenario, action: Option<Action>) -> Result<(), String
     for _ in 0..600 {
         job.tick();
     }
-    let settled = serde_json::to_value(job.settled(false)).expect("numbers");
+    let settled = serde_json::to_value(job.settled(Outcome::NotSettled)).expect("numbers");
     let truth = job.truth();
     for (name, value) in settled.as_object().expect("fields") {
         // What is no finite number is null in JSON. A share of no capacity is none.

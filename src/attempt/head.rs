@@ -3,6 +3,7 @@
 use super::line::in_ron;
 use super::{FORMAT, Mode};
 use crate::scenario::Scenario;
+use crate::words::PersonName;
 use serde::{Deserialize, Serialize, de::DeserializeOwned};
 
 /// The first words of every journal; the version of the format follows.
@@ -36,7 +37,7 @@ pub struct Head {
     /// The seed of the instruments' noise.
     pub seed: u64,
     /// Whose attempt it is.
-    pub who: String,
+    pub who: PersonName,
     /// For what it was begun; of the first format, which does not say: practice.
     pub mode: Mode,
     /// From where it went on, if it did not begin at the beginning.
@@ -62,7 +63,7 @@ pub struct Opening {
     /// Where the scenario's file was found, a hint for the replay.
     pub source: String,
     /// Whose attempt it is.
-    pub who: String,
+    pub who: PersonName,
     /// For what.
     pub mode: Mode,
     /// From where it goes on.
@@ -74,7 +75,7 @@ impl Opening {
     pub fn practice(source: &str, who: &str) -> Self {
         Self {
             source: source.to_owned(),
-            who: who.to_owned(),
+            who: PersonName::of(who),
             ..Self::default()
         }
     }

@@ -87,7 +87,7 @@ fn look_at(path: &Path) -> anyhow::Result<Found> {
         }
         Kind::Unit => {
             let unit = Scenario::of_unit_file(path);
-            ("unit", unit.map(|alone| alone.file.unit))
+            ("unit", unit.map(|alone| alone.file.title))
         }
         Kind::Scenario => {
             let name = path.file_stem().unwrap_or_default().to_string_lossy();

@@ -40,7 +40,9 @@ pub fn demonstrate(no_window: &str) -> anyhow::Result<Answer> {
 /// A recorder in the directory of attempts, or where the system keeps passing files when the
 /// program runs in a place that cannot be written.
 fn recorder(found: &find::Found) -> anyhow::Result<Recorder> {
-    let find::Found { scenario, source } = found;
+    let find::Found {
+        scenario, source, ..
+    } = found;
     let opening = Opening::practice(source, "");
     let recorder = Recorder::create_beside(scenario, opening.clone())
         .or_else(|_| Recorder::create_in(&std::env::temp_dir(), scenario, opening));

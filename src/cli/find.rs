@@ -2,8 +2,8 @@
 
 use crate::attempt::{ENDING, Head};
 use crate::files;
-use crate::scenario::{Diagnostic, Scenario, shipped_names, unit_names};
-use anyhow::{anyhow, bail};
+use crate::scenario::{Diagnostic, Document, Scenario, shipped_names, unit_names};
+use anyhow::{anyhow, bail, ensure};
 use std::path::Path;
 
 /// A scenario with where it was found.
@@ -13,21 +13,33 @@ pub(super) struct Found {
     pub(super) scenario: Scenario,
     /// The path of its file, or its path in the program.
     pub(super) source: String,
+    /// It does not come with the program.
+    pub(super) is_own: bool,
 }
 
 /// The scenario of a shipped name or of a path.
 pub(super) fn scenario(name: &str) -> anyhow::Result<Found> {
     if let Some(scenario) = Scenario::shipped(name) {
         let source = format!("scenarios/{name}.ron");
-        return Ok(Found { scenario, source });
+        return Ok(Found {
+            scenario,
+            source,
+            is_own: false,
+        });
     }
     if !Path::new(name).exists() {
         let known = shipped_names().collect::<Vec<_>>().join(", ");
         bail!("`{name}` is neither a file nor a scenario that comes with the program: {known}");
     }
-    let scenario = Scenario::load(Path::new(name)).map_err(|wrong| anyhow!(all(&wrong)))?;
+    let path = Path::new(name);
+    must_be(path, Kind::Scenario)?;
+    let scenario = Scenario::load(path).map_err(|wrong| anyhow!(all(&wrong)))?;
     let source = name.to_owned();
-    Ok(Found { scenario, source })
+    Ok(Found {
+        scenario,
+        source,
+        is_own: true,
+    })
 }
 
 /// The scenario of a shipped name or of a path; or a unit alone, sound, in standard weather.
@@ -52,6 +64,21 @@ pub(super) fn scenario_or_unit(name: &str) -> anyhow::Result<Scenario> {
     scenario(name).map(|found| found.scenario)
 }
 
+/// Says plainly when a file is of another kind than is asked for. What cannot be read is left to
+/// the reader.
+pub(super) fn must_be(path: &Path, wanted: Kind) -> anyhow::Result<()> {
+    let Ok(bytes) = files::read(path, files::ATTEMPT_MAX) else {
+        return Ok(());
+    };
+    let found = Kind::of(path, &bytes);
+    let (path, found_word, wanted_word) = (path.display(), found.word(), wanted.word());
+    ensure!(
+        found == wanted,
+        "{path}: this is {found_word}, and {wanted_word} is asked for"
+    );
+    Ok(())
+}
+
 /// What a file is.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub(super) enum Kind {
@@ -68,22 +95,38 @@ pub(super) enum Kind {
 impl Kind {
     /// What a file is: an attempt by its ending or its beginning, else by the field that only one
     /// kind has.
+    ///
+    /// In a file that is no RON the fields are looked for at the beginnings of its lines.
     pub(super) fn of(path: &Path, bytes: &[u8]) -> Self {
+        let document = Document::split("", bytes).ok();
         let text =
             files::text(bytes).unwrap_or_else(|_| String::from_utf8_lossy(bytes).into_owned());
-        let has = |field: &str| {
-            text.lines()
-                .any(|line| line.trim_start().starts_with(field))
+        let has = |field: &str| match &document {
+            Some(document) => document.root().field(field).is_there(),
+            None => text.lines().any(|line| {
+                let line = line.trim_start().strip_prefix(field);
+                line.is_some_and(|rest| rest.trim_start().starts_with(':'))
+            }),
         };
         let is_named_so = path.extension().is_some_and(|ending| ending == ENDING);
         if is_named_so || text.starts_with("coldbench attempt") {
             Self::Attempt
-        } else if has("steps:") {
+        } else if has("steps") {
             Self::Procedure
-        } else if has("compressor:") {
+        } else if has("compressor") {
             Self::Unit
         } else {
             Self::Scenario
+        }
+    }
+
+    /// What it is called.
+    pub(super) const fn word(self) -> &'static str {
+        match self {
+            Self::Attempt => "an attempt",
+            Self::Procedure => "a procedure",
+            Self::Unit => "a unit",
+            Self::Scenario => "a scenario",
         }
     }
 }

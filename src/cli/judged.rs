@@ -1,7 +1,6 @@
 //! An attempt replayed and marked: what `perform`, `replay` and `mark` have in common.
 
 use super::find;
-use super::table::plain;
 use super::trace::Trace;
 use crate::attempt::{Both, End, ReplayError, Replayed, replay};
 use crate::job::{Job, TICKS_PER_SECOND, Truth};
@@ -9,9 +8,12 @@ use crate::marking::evidence::clock;
 use crate::marking::{Course, CourseRecorder, Report};
 use crate::report::{Page, ReportRows};
 use crate::units::{Fraction, Mass, Pressure};
-use crate::words::{Level, Reading, ThermometerPlace};
+use crate::words::{Level, Reading, ThermometerPlace, plain};
 use serde_json::{Map, Value, json};
 use std::path::Path;
+
+/// The most columns of a name from a journal.
+const NAME_COLUMNS: usize = 60;
 
 /// An attempt that is genuine, with its course and its marks.
 #[derive(Debug)]
@@ -80,16 +82,22 @@ impl Judged {
 
     /// Whose it is, as far as the journal says; else its file's name.
     fn person(&self) -> String {
-        match plain(&self.replayed.head.who) {
-            who if who.trim().is_empty() => self.file.clone(),
-            who => who,
+        let who = &self.replayed.head.who;
+        if who.is_empty() {
+            self.file.clone()
+        } else {
+            who.to_string()
         }
     }
 
     /// The file and the line of the attempt from which it went on, if it is a second try.
     fn went_on_from(&self) -> Option<String> {
         let branch = self.replayed.head.branch.as_ref()?;
-        Some(format!("{}, line {}", plain(&branch.attempt), branch.line))
+        Some(format!(
+            "{}, line {}",
+            plain(&branch.attempt, NAME_COLUMNS),
+            branch.line
+        ))
     }
 
     /// Its page with marks and evidence, ready for print.
@@ -98,12 +106,12 @@ impl Judged {
         let file = &scenario.file;
         Page {
             person: self.person(),
-            scenario: plain(&head.scenario),
+            scenario: plain(&head.scenario, NAME_COLUMNS),
             title: file.title.clone(),
             unit: file.unit.clone(),
             customer: format!("{}, {}", file.customer.name, file.customer.place),
             complaint: file.customer.complaint.clone(),
-            program: plain(&head.program),
+            program: plain(&head.program, NAME_COLUMNS),
             mode: Some(head.mode),
             went_on_from: self.went_on_from(),
             taken_up: self.replayed.taken_up,
@@ -135,7 +143,7 @@ impl Judged {
             "Genuine: {} at {}, {}, {} on the clock, {done} actions done, {refused} refused.\n\
              {cut}Fingerprint {fingerprint}\n",
             self.person(),
-            plain(&head.scenario),
+            plain(&head.scenario, NAME_COLUMNS),
             head.mode,
             clock(job.now()),
         )
@@ -165,7 +173,8 @@ pub(super) fn page_without_marks(path: &Path) -> Page {
 
 /// The last part of a path.
 fn file_name(path: &Path) -> String {
-    plain(&path.file_name().unwrap_or_default().to_string_lossy())
+    let name = path.file_name().unwrap_or_default().to_string_lossy();
+    plain(&name, NAME_COLUMNS)
 }
 
 fn object(value: Value) -> Option<Map<String, Value>> {

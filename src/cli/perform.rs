@@ -1,7 +1,7 @@
 //! `coldbench perform SCENARIO [SCRIPT]`: does a written procedure and records the attempt.
 
 use super::Answer;
-use super::find::{self, Found};
+use super::find::{self, Found, Kind};
 use super::judged::Judged;
 use crate::attempt::{Opening, Recorder};
 use crate::job::procedure::{CourseLine, Performance, Procedure};
@@ -24,7 +24,12 @@ pub struct Perform {
     #[arg(long, value_name = "FILE")]
     out: Option<PathBuf>,
     /// Whose attempt it is.
-    #[arg(long, value_name = "NAME", default_value = "")]
+    #[arg(
+        long,
+        value_name = "NAME",
+        default_value = "",
+        allow_hyphen_values = true
+    )]
     who: String,
     /// Print JSON.
     #[arg(long)]
@@ -37,7 +42,7 @@ impl Perform {
         let found = find::scenario(&self.scenario)?;
         let procedure = match &self.script {
             Some(script) => procedure(script)?,
-            None => right_procedure(&found.scenario.name)?,
+            None => own_procedure(&found)?,
         };
         let recorder = self.recorder(&found)?;
         let performed = perform(recorder, &procedure, &self.scenario)?;
@@ -48,7 +53,9 @@ impl Perform {
     }
 
     fn recorder(&self, found: &Found) -> anyhow::Result<Recorder> {
-        let Found { scenario, source } = found;
+        let Found {
+            scenario, source, ..
+        } = found;
         let opening = Opening::practice(source, &self.who);
         let recorder = match &self.out {
             Some(path) => Recorder::create(path, scenario, opening)?,
@@ -94,6 +101,21 @@ pub(super) fn right_procedure(scenario: &str) -> anyhow::Result<Procedure> {
         .with_context(|| format!("no procedure comes with `{scenario}`: name a script"))
 }
 
+/// The right procedure of a scenario: of an own one the file `NAME_right.ron` beside it or in the
+/// folder `procedures` there, else the shipped one of its name.
+fn own_procedure(found: &Found) -> anyhow::Result<Procedure> {
+    let name = &found.scenario.name;
+    let folder = Path::new(&found.source).parent().unwrap_or(Path::new(""));
+    let file = format!("{name}_right.ron");
+    let beside = [folder.join(&file), folder.join("procedures").join(&file)];
+    match beside.iter().find(|path| path.exists()) {
+        Some(path) if found.is_own => {
+            Procedure::load(path).map_err(|wrong| anyhow!(find::all(&wrong)))
+        }
+        _ => right_procedure(name),
+    }
+}
+
 /// The procedure of a shipped name or of a path.
 fn procedure(name: &str) -> anyhow::Result<Procedure> {
     if let Some(procedure) = Procedure::shipped(name) {
@@ -103,6 +125,7 @@ fn procedure(name: &str) -> anyhow::Result<Procedure> {
         let known = Procedure::shipped_names().collect::<Vec<_>>().join(", ");
         bail!("`{name}` is neither a file nor a procedure that comes with the program: {known}");
     }
+    find::must_be(Path::new(name), Kind::Procedure)?;
     Procedure::load(Path::new(name)).map_err(|wrong| anyhow!(find::all(&wrong)))
 }
 

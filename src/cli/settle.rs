@@ -13,7 +13,8 @@ use serde_json::{Value, json};
 ///
 /// Takes a scenario, or a unit alone: healthy, with its nominal charge, at 95 °F outdoors and in
 /// the room in which it is rated: 80 °F dry bulb, 67 °F wet bulb where its file does not say
-/// otherwise. The answer is yes when it came to rest.
+/// otherwise. The last line says how it came out: at rest, cycling, tripped, frozen, not settled or
+/// not a number. The answer is yes when it came to rest.
 #[expect(
     clippy::struct_excessive_bools,
     reason = "each is a switch of the command line"
@@ -27,7 +28,12 @@ pub struct Settle {
     )]
     what: Option<String>,
     /// The air of a rating point: A has 95 °F outdoors, B 82 °F, both the unit's rated room.
-    #[arg(long, value_name = "A|B", value_parser = point)]
+    #[arg(
+        long,
+        value_name = "A|B",
+        value_parser = point,
+        conflicts_with_all = ["outdoor_f", "indoor_f", "indoor_wb_f"]
+    )]
     point: Option<RatingPoint>,
     /// Settle every shipped unit, healthy, at the rating points A and B.
     #[arg(long, conflicts_with_all = ["what", "point"])]
@@ -73,11 +79,7 @@ impl Settle {
         let what = self.what.as_deref().context("name a scenario or a unit")?;
         let scenario = find::scenario_or_unit(what)?;
         let overrides = self.overrides(&scenario)?;
-        let site = overrides.put_into(&scenario).file.site;
-        ensure!(
-            site.indoor_wet_bulb.kelvin() <= site.indoor.kelvin(),
-            "the wet bulb cannot be above the dry bulb indoors"
-        );
+        overrides.check(&scenario)?;
         let (settled, wall_ms) = timed(|| settle(&scenario, &overrides));
         if self.json {
             let mut value = serde_json::to_value(settled)?;
@@ -207,19 +209,19 @@ fn text(s: &Settled) -> String {
         ("refrigerant flow", s.flow_kg_h, "kg/h", 1),
         ("charge", s.charge_kg, "kg", 3),
     ];
-    let mut table = Table::with_head(&["at rest", "", ""]);
+    let head = if s.settled { "at rest" } else { "at last" };
+    let mut table = Table::with_head(&[head, "", ""]);
     for (name, value, unit, digits) in rows {
         table.row([
             name.to_owned(),
-            format!("{value:.digits$}"),
+            if value.is_finite() {
+                format!("{value:.digits$}")
+            } else {
+                "none".to_owned()
+            },
             unit.to_owned(),
         ]);
     }
-    let minutes = s.simulated_s / 60.0;
-    let came = if s.settled {
-        format!("at rest after {minutes:.0} min of running")
-    } else {
-        format!("not at rest after {minutes:.0} min of running")
-    };
+    let came = s.outcome.sentence(s.simulated_s);
     format!("{}{came}\n", table.text())
 }

@@ -44,10 +44,3 @@ impl Table {
         text
     }
 }
-
-/// A name or a text from a file, with nothing in it that could drive a terminal.
-pub(super) fn plain(text: &str) -> String {
-    text.chars()
-        .map(|c| if c.is_control() { '?' } else { c })
-        .collect()
-}

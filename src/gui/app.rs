@@ -153,7 +153,7 @@ impl App {
         let Some(scenario) = self.scenarios.get(index) else {
             return Room::Start;
         };
-        let (who, mode) = (self.start.who.trim(), self.start.mode);
+        let (who, mode) = (self.start.who.as_str(), self.start.mode);
         match self.attempts.begin(scenario, who, mode) {
             Ok(recorder) => {
                 let practise = Practise::new(recorder, scenario.clone()).with_stint(self.stint);

@@ -4,6 +4,7 @@ use crate::attempt::{CatchUp, DIRECTORY, Head, Mode, Opening, Recorder, Unfinish
 use crate::gui::time::tick_text;
 use crate::scenario::Scenario;
 use crate::text::Message;
+use crate::words::PersonName;
 use std::path::{Path, PathBuf};
 
 /// A finished recording.
@@ -41,7 +42,7 @@ impl Attempts {
     pub fn begin(&self, scenario: &Scenario, who: &str, mode: Mode) -> Result<Recorder, String> {
         let opening = Opening {
             source: format!("scenarios/{}.ron", scenario.name),
-            who: who.to_owned(),
+            who: PersonName::of(who),
             mode,
             branch: None,
         };
@@ -95,7 +96,7 @@ impl Offer {
             Some(head) => {
                 let named = scenarios.iter().find(|s| s.name == head.scenario);
                 let title = named.map_or(&head.scenario, |scenario| &scenario.file.title);
-                let who = match head.who.trim() {
+                let who = match head.who.as_str() {
                     "" => Message::new("attempt-no-name"),
                     who => Message::verbatim(who),
                 };

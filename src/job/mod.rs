@@ -7,6 +7,8 @@ mod flammability;
 mod glass;
 mod job_sheet;
 mod measure;
+mod outcome;
+mod overrides;
 mod pipe_surface;
 pub mod procedure;
 mod refusal;
@@ -18,9 +20,11 @@ mod watch;
 
 pub use glass::Glass;
 pub use job_sheet::{Entry, JobSheet};
+pub use outcome::{Frozen, Outcome, Stop};
+pub use overrides::{Contradiction, Overrides};
 pub use pipe_surface::PipeSurface;
 pub use refusal::Refusal;
-pub use settle::{Overrides, Settled, settle};
+pub use settle::{Settled, settle};
 pub use truth::Truth;
 
 use crate::fluid::moist_air;

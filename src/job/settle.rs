@@ -1,58 +1,12 @@
 //! Running a unit to a steady state, to know what its instruments will read.
 
-use super::{Job, TICK, TICKS_PER_SECOND};
-use crate::plant::{Fault, FaultKind, Section, ThermostatCall};
+use super::outcome::StopLog;
+use super::{Job, Outcome, Overrides, TICK, TICKS_PER_SECOND};
+use crate::plant::{Section, ThermostatCall};
 use crate::scenario::{IndoorAir, Scenario};
-use crate::units::{ATMOSPHERE, Fraction, PSI, Power, Temperature};
+use crate::units::{ATMOSPHERE, PSI, Power, Temperature};
 use crate::words::Action;
 use serde::Serialize;
-
-/// What is to be other than the scenario says.
-#[derive(Debug, Clone, PartialEq, Default)]
-pub struct Overrides {
-    /// Outdoor air.
-    pub outdoor: Option<Temperature>,
-    /// Return air, dry bulb.
-    pub indoor: Option<Temperature>,
-    /// Return air, wet bulb.
-    pub indoor_wet_bulb: Option<Temperature>,
-    /// Refrigerant as a share of what belongs in the unit, 0 to 2; in place of what the
-    /// scenario's own faults make of it.
-    pub charge: Option<f64>,
-    /// The scenario's own faults are left out.
-    pub no_faults: bool,
-    /// Faults planted after those that stay.
-    pub faults: Vec<Fault>,
-}
-
-impl Overrides {
-    /// The scenario with these put into it.
-    #[must_use]
-    pub fn put_into(&self, scenario: &Scenario) -> Scenario {
-        let mut scenario = scenario.clone();
-        let file = &mut scenario.file;
-        file.site.outdoor = self.outdoor.unwrap_or(file.site.outdoor);
-        file.site.indoor = self.indoor.unwrap_or(file.site.indoor);
-        file.site.indoor_wet_bulb = self.indoor_wet_bulb.unwrap_or(file.site.indoor_wet_bulb);
-        if self.no_faults {
-            file.faults.clear();
-        }
-        file.faults.extend(&self.faults);
-        if let Some(share) = self.charge {
-            let is_of_charge =
-                |kind| matches!(kind, FaultKind::Undercharge | FaultKind::Overcharge);
-            file.faults.retain(|fault| !is_of_charge(fault.kind()));
-            if share < 1.0 {
-                let missing = Fraction::clamped(1.0 - share);
-                file.faults.push(Fault::Undercharge(missing));
-            } else if share > 1.0 {
-                let too_much = Fraction::clamped(share - 1.0);
-                file.faults.push(Fault::Overcharge(too_much));
-            }
-        }
-        scenario
-    }
-}
 
 /// A steady state, in the units that a technician reads.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize)]
@@ -95,8 +49,11 @@ pub struct Settled {
     pub charge_kg: f64,
     /// The time that was simulated, s.
     pub simulated_s: f64,
-    /// Whether it had become steady; otherwise this is the last moment.
+    /// Whether it had come to rest while it ran; otherwise this is the last moment.
     pub settled: bool,
+    /// How the run came out.
+    #[serde(flatten)]
+    pub outcome: Outcome,
 }
 
 /// The least time a unit runs before it can be called steady, s.
@@ -115,12 +72,12 @@ const NEAR: f64 = 5.0 * STEADY;
 /// Runs a scenario's unit, with some things overridden, on cooling until nothing that can be read
 /// moves any more.
 ///
+/// Steady: over a minute pressures move less than 0.01 psi and temperatures less than 0.01 °F, tick
+/// by tick. Most of the way there is gone in strides of a second.
+///
 /// # Panics
 ///
 /// Never: the thermostat is never refused.
-///
-/// Steady: over a minute pressures move less than 0.01 psi and temperatures less than 0.01 °F, tick
-/// by tick. Most of the way there is gone in strides of a second.
 pub fn settle(scenario: &Scenario, overrides: &Overrides) -> Settled {
     let mut scenario = overrides.put_into(scenario);
     // What moves finds no rest: the air is held as it is at the start, and the thermostat calls.
@@ -131,25 +88,39 @@ pub fn settle(scenario: &Scenario, overrides: &Overrides) -> Settled {
     let mut job = Job::new(&scenario);
     job.apply(Action::Thermostat(ThermostatCall::Cool))
         .expect("a thermostat is never refused");
+    let mut log = StopLog::default();
     look_until_still(&mut job, NEAR, |job| {
         for _ in 0..LOOK * TICKS_PER_SECOND / STRIDE {
             job.stride(STRIDE);
+            log.look(job);
         }
+        !log.is_full()
     });
-    let steady = look_until_still(&mut job, STEADY, |job| {
+    let is_steady = look_until_still(&mut job, STEADY, |job| {
         for _ in 0..LOOK * TICKS_PER_SECOND {
             job.tick();
+            log.look(job);
         }
+        !log.is_full()
     });
-    job.settled(steady)
+    let outcome = if signs(&job).iter().all(|sign| sign.is_finite()) {
+        log.outcome(&job, is_steady, scenario.unit.evaporator.frost_full)
+    } else {
+        Outcome::NotANumber
+    };
+    job.settled(outcome)
 }
 
-/// Lets time pass from look to look until no sign has moved by `most`; false when it never was so.
-fn look_until_still(job: &mut Job, most: f64, pass: impl Fn(&mut Job)) -> bool {
+/// Lets time pass from look to look until no sign has moved by `most`; false when it never was so,
+/// when `pass` says that waiting on is of no use, and when a sign is no number.
+fn look_until_still(job: &mut Job, most: f64, mut pass: impl FnMut(&mut Job) -> bool) -> bool {
     let mut before = signs(job);
     while job.now() < MOST * TICKS_PER_SECOND {
-        pass(job);
+        let goes_on = pass(job);
         let now = signs(job);
+        if !goes_on || now.iter().any(|sign| !sign.is_finite()) {
+            return false;
+        }
         let moved = before.iter().zip(now).any(|(b, n)| (n - b).abs() > most);
         if !moved && job.now() >= LEAST * TICKS_PER_SECOND {
             return true;
@@ -184,7 +155,7 @@ impl Job {
     }
 
     /// What is true now, in the units that a technician reads.
-    pub fn settled(&self, settled: bool) -> Settled {
+    pub fn settled(&self, outcome: Outcome) -> Settled {
         let plant = &self.plant;
         let refrigerant = plant.refrigerant();
         let operating = plant.operating();
@@ -215,7 +186,8 @@ impl Job {
             flow_kg_h: operating.compressor_flow * 3600.0,
             charge_kg: truth.charge,
             simulated_s: self.tick as f64 * TICK,
-            settled,
+            settled: outcome.is_at_rest(),
+            outcome,
         }
     }
 }

@@ -39,7 +39,8 @@ impl fmt::Display for Diagnostic {
     }
 }
 
-/// The word of a list that somebody most likely meant: at most a third of its letters differ.
+/// The word of a list that somebody most likely meant: at most a third of its letters differ. Two
+/// letters in the wrong order count as one.
 pub(super) fn did_you_mean<'w>(found: &str, words: &[&'w str]) -> Option<&'w str> {
     // A limit on the work: no word of ours is longer.
     if found.len() > 64 {
@@ -48,26 +49,10 @@ pub(super) fn did_you_mean<'w>(found: &str, words: &[&'w str]) -> Option<&'w str
     let lower = found.to_lowercase();
     words
         .iter()
-        .map(|word| (edits(&lower, &word.to_lowercase()), *word))
+        .map(|word| (strsim::osa_distance(&lower, &word.to_lowercase()), *word))
         .filter(|(edits, word)| 3 * edits <= word.len().max(3))
         .min_by_key(|(edits, _)| *edits)
         .map(|(_, word)| word)
-}
-
-/// How many letters must be changed, put in or left out to make one word of another.
-fn edits(from: &str, to: &str) -> usize {
-    let to: Vec<char> = to.chars().collect();
-    let mut row: Vec<usize> = (0..=to.len()).collect();
-    for (i, letter) in from.chars().enumerate() {
-        let mut diagonal = row[0];
-        row[0] = i + 1;
-        for (j, other) in to.iter().enumerate() {
-            let change = diagonal + usize::from(letter != *other);
-            diagonal = row[j + 1];
-            row[j + 1] = change.min(row[j] + 1).min(diagonal + 1);
-        }
-    }
-    row[to.len()]
 }
 
 #[cfg(test)]
@@ -79,6 +64,7 @@ mod tests {
         let words = ["outdoor", "indoor", "indoor_wet_bulb"];
         assert_eq!(did_you_mean("outdor", &words), Some("outdoor"));
         assert_eq!(did_you_mean("Indoor", &words), Some("indoor"));
+        assert_eq!(did_you_mean("oudtoor", &words), Some("outdoor"));
         assert_eq!(did_you_mean("banana", &words), None);
     }
 }

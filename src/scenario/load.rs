@@ -2,7 +2,7 @@
 
 use super::check::check_scenario;
 use super::document::ERRORS_MAX;
-use super::units::{unit_named, unit_text};
+use super::units::unit_of;
 use super::{Diagnostic, Document, Scenario, ScenarioFile};
 use crate::files;
 use sha2::{Digest, Sha256};
@@ -58,27 +58,29 @@ impl Scenario {
         Self::from_bytes(&path, name, text.as_bytes()).ok()
     }
 
-    /// A scenario from the bytes of its file; `path` is what the person calls the file.
-    ///
-    /// # Panics
-    ///
-    /// Never: a scenario of an unknown unit is refused before its unit is taken.
+    /// A scenario from the bytes of its file; `path` is what the person calls the file. A unit that
+    /// it names by its file is looked for beside it.
     pub fn from_bytes(path: &str, name: &str, bytes: &[u8]) -> Result<Self, Vec<Diagnostic>> {
         let document = Document::split(path, bytes).map_err(|wrong| vec![wrong])?;
         let read = document.read::<ScenarioFile>();
         let mut wrong = check_scenario(document.root());
-        match read {
-            Ok(file) if wrong.is_empty() => Ok(Self {
+        let unit = unit_of(document.root().field("unit"), path);
+        match (read, unit) {
+            (Ok(file), Ok((unit, unit_digest))) if wrong.is_empty() => Ok(Self {
                 name: name.to_owned(),
-                unit: unit_named(&file.unit).expect("a scenario of an unknown unit is refused"),
-                unit_digest: digest(unit_text(&file.unit).unwrap_or_default().as_bytes()),
+                unit,
+                unit_digest,
                 file,
                 digest: digest(bytes),
             }),
-            Ok(_) => Err(in_order(wrong)),
-            Err(unread) => {
-                wrong.extend(unread);
-                Err(in_order(wrong))
+            (read, unit) => {
+                wrong.extend(read.err().unwrap_or_default());
+                let of_unit = unit.err().unwrap_or_default().into_iter();
+                let (here, in_its_file): (Vec<_>, Vec<_>) = of_unit.partition(|w| w.path == path);
+                wrong.extend(here);
+                wrong = in_order(wrong);
+                wrong.extend(in_its_file);
+                Err(wrong)
             }
         }
     }

@@ -196,6 +196,16 @@ impl Fault {
         }
     }
 
+    /// Whether it is of the same kind as another, at the same place.
+    pub fn is_at_the_place_of(self, other: Self) -> bool {
+        match (self, other) {
+            (Self::LeakingSeat { at: here, .. }, Self::LeakingSeat { at: there, .. }) => {
+                here == there
+            }
+            (this, other) => this.kind() == other.kind() && this.spot() == other.spot(),
+        }
+    }
+
     /// What it adds to the charge before the unit is filled, as a share of the nominal charge.
     pub const fn charge_share(self) -> f64 {
         match self {

@@ -15,14 +15,12 @@ pub(super) use unit::check_unit_file;
 pub(crate) use values::check_values;
 
 use super::document::ERRORS_MAX;
-use super::units::{unit_names, unit_text};
-use super::{Diagnostic, Located, diagnostic::did_you_mean};
+use super::{Diagnostic, Located};
 use crate::plant::{Fault, FaultKind};
 use crate::units::{Fraction, Temperature};
 use range::{
     AN_HOUR, CUBIC_METRES, FAHRENHEIT, FEET, KILOGRAMS, METRES, MILLIMETRES, PLAIN, check_range,
 };
-use std::collections::BTreeSet;
 
 /// Checks a whole scenario.
 pub(super) fn check_scenario(file: Located<'_>) -> Vec<Diagnostic> {
@@ -43,7 +41,6 @@ pub(super) fn check_scenario(file: Located<'_>) -> Vec<Diagnostic> {
                 .error_with_hint(message, "1 is easy, 5 is hard"),
         );
     }
-    check_unit(file.field("unit"), &mut wrong);
     check_site(file.field("site"), &mut wrong);
     check_faults(file.field("faults"), &mut wrong);
     check_cart(file.field("cart"), &mut wrong);
@@ -91,20 +88,6 @@ pub(crate) fn check_text(text: Located<'_>, name: &str, wrong: &mut Vec<Diagnost
     }
 }
 
-fn check_unit(unit: Located<'_>, wrong: &mut Vec<Diagnostic>) {
-    let Some(name) = unit.read::<String>() else {
-        return;
-    };
-    if unit_text(&name).is_none() {
-        let names = unit_names();
-        let hint = match did_you_mean(&name, &names) {
-            Some(near) => format!("did you mean \"{near}\"?"),
-            None => format!("it is one of {}", names.join(", ")),
-        };
-        wrong.push(unit.error_with_hint(format!("there is no unit \"{name}\""), hint));
-    }
-}
-
 fn check_site(site: Located<'_>, wrong: &mut Vec<Diagnostic>) {
     // Chosen: weather in which somebody lives, rooms from a freezer to a boiler house, in °F.
     let plausible = [
@@ -146,7 +129,7 @@ fn check_space(space: Located<'_>, wrong: &mut Vec<Diagnostic>) {
 }
 
 fn check_faults(faults: Located<'_>, wrong: &mut Vec<Diagnostic>) {
-    let mut planted = BTreeSet::new();
+    let mut planted: Vec<Fault> = Vec::new();
     for place in faults.items() {
         if wrong.len() >= ERRORS_MAX {
             return;
@@ -166,24 +149,15 @@ fn check_faults(faults: Located<'_>, wrong: &mut Vec<Diagnostic>) {
                 format!("{} from {least} to {most}", sheet.unit),
             ));
         }
-        if !planted.insert((fault.kind(), fault.spot(), line_of(fault))) {
+        if planted.iter().any(|other| other.is_at_the_place_of(fault)) {
             wrong.push(place.error(format!("{} is planted twice", fault.kind().label())));
         }
-        let opposite = match fault.kind() {
-            FaultKind::Undercharge => Some(FaultKind::Overcharge),
-            FaultKind::Overcharge => Some(FaultKind::Undercharge),
-            _ => None,
-        };
-        if opposite.is_some_and(|kind| planted.contains(&(kind, None, None))) {
+        planted.push(fault);
+        let charge = [FaultKind::Undercharge, FaultKind::Overcharge];
+        let is_planted = |kind| planted.iter().any(|other| other.kind() == kind);
+        if charge.contains(&fault.kind()) && charge.into_iter().all(is_planted) {
             wrong.push(place.error("the charge cannot be both too small and too large"));
         }
-    }
-}
-
-fn line_of(fault: Fault) -> Option<crate::plant::Line> {
-    match fault {
-        Fault::LeakingSeat { at, .. } => Some(at),
-        _ => None,
     }
 }
 
