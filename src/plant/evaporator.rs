@@ -49,6 +49,8 @@ const ICE: f64 = 273.15;
 const ALL_FREEZES: f64 = 1.0;
 /// Below this share of its air a blower moves nothing that counts. Chosen.
 const STILL: f64 = 0.02;
+/// Share of the rated flow below which the vapour in a dry coil stands. Chosen.
+const STANDS: f64 = 0.02;
 /// Share of its conductance that the superheating part has in still air. Chosen.
 const STILL_SUPERHEATS: f64 = 0.1;
 /// How the refrigerant side grows with flow, and the least of it. Chosen.
@@ -230,9 +232,8 @@ impl Evaporator {
         let to_refrigerant = inner * (self.wall - te);
         done.outlet_temperature = te;
         if is_dry {
-            let superheat = air.superheats(self.superheating, 1.0) * (passing.air - te);
-            done.heat = to_refrigerant + superheat;
-            done.sensible += superheat;
+            self.superheat_dry(fluid, node, passing, &air, &mut done);
+            done.heat += to_refrigerant;
             return done;
         }
         let (s, g) = fluid.at_with_slopes(te);
@@ -257,6 +258,37 @@ impl Evaporator {
             is_bulk: false,
         });
         done
+    }
+
+    /// A coil with no liquid in it: what passes leaves as warm as it would behind a last drop of
+    /// liquid, and vapour that stands is warmed as a whole.
+    fn superheat_dry(
+        &self,
+        fluid: &Refrigerant,
+        node: &Node,
+        passing: &Passing,
+        air: &AirSide,
+        done: &mut Evaporating,
+    ) {
+        let te = node.temperature;
+        let conductance = air.superheats(self.superheating, 1.0);
+        let stands = libm::exp(-passing.outflow / (STANDS * self.rated_flow));
+        done.heat = stands * conductance * (passing.air - te);
+        done.sensible += done.heat;
+        let units = conductance / (passing.outflow.max(1e-4) * fluid.zones().cold_vapour);
+        // Gas that is no refrigerant goes as it is in the node.
+        let refrigerant = (node.refrigerant_pressure / node.pressure).clamp(0.0, 1.0);
+        let moves = refrigerant * (1.0 - stands) * (1.0 - libm::exp(-units.min(30.0)));
+        done.outlet_temperature = te + moves * (passing.air - te);
+        let enthalpy = fluid.vapour_enthalpy(node.refrigerant_pressure, done.outlet_temperature);
+        done.on_leaving = enthalpy - node.enthalpy;
+        done.sensible += passing.outflow * done.on_leaving;
+        done.outlet = Some(Outlet {
+            quality: 1.0,
+            enthalpy,
+            temperature: done.outlet_temperature,
+            is_bulk: false,
+        });
     }
 
     /// Flow spreads the liquid along the coil; at rest it runs together at the bottom.

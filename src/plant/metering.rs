@@ -1,7 +1,7 @@
 //! Metering devices: a fixed orifice or an expansion valve, with dirt and ice at the throat.
 
 use super::network::{Draw, Path, Restriction, Throttled};
-use crate::fluid::refrigerant::Refrigerant;
+use crate::fluid::refrigerant::{Curves, Refrigerant};
 use crate::units::{Area, Length, TemperatureDifference, Time};
 use serde::{Deserialize, Serialize};
 use std::f64::consts::{FRAC_PI_4, LN_10};
@@ -51,6 +51,8 @@ const LETS_GO: f64 = 60.0;
 /// Share of its area that a shut expansion valve lets through: it is no positive shut-off (makers'
 /// bulletins, from memory). As class II of IEC 60534-4 allows, from memory.
 const SEAT_LEAKS: f64 = 0.005;
+/// Subcooling, as a share of the critical temperature, to which the formula of a short tube goes.
+const SUBCOOLED_MAX: f64 = 0.035;
 /// The furthest that an expansion valve opens beyond its rated area. Chosen.
 const OPENING_MAX: f64 = 1.3;
 
@@ -219,8 +221,8 @@ impl Metering {
     /// Flow of liquid or a mixture from `up` to `down`, Pa.
     ///
     /// Source of the form: Payne and O'Neal 2004, a short tube in dimensionless groups. Its
-    /// denominator vanishes at strong subcooling: beyond that a plain orifice holds. A wet inlet
-    /// scales with the square root of the mixture's density.
+    /// denominator vanishes at strong subcooling: beyond [`SUBCOOLED_MAX`] the flow grows as that
+    /// of a plain orifice. A wet inlet scales with the square root of the mixture's density.
     pub fn throttle(&self, donor: &Draw, up: f64, down: f64) -> Throttled {
         let (area, log_ratio) = self.throat();
         if up <= down || area <= 0.0 {
@@ -236,18 +238,22 @@ impl Metering {
             1.0
         };
         let scale = area * wet * (s.rho_l * critical).sqrt();
-        let choked = |up: f64| {
-            let boils = fluid.bubble_temperature(up.min(0.9 * critical));
+        let group = |s: &Curves, up: f64, subcooled: f64| {
             let over = (up - s.p).max(0.0) / critical;
-            let subcooled = (boils - t).max(0.0) / fluid.critical_temperature();
             let group = (0.38811 + 11.427 * over - 14.194 * subcooled + 1.0703 * s.rho_g / s.rho_l
                 - 0.091_928 * log_ratio)
                 / (1.0 + 21.425 * over - 581.95 * subcooled * subcooled);
-            if group < 0.05 || subcooled > 0.035 {
-                0.62 * (2.0 * (up - 0.9 * s.p).max(0.0) / critical).sqrt()
-            } else {
-                group
+            group.max(0.05)
+        };
+        let choked = |up: f64| {
+            let boils = fluid.bubble_temperature(up.min(0.9 * critical));
+            let subcooled = (boils - t).max(0.0) / fluid.critical_temperature();
+            if subcooled <= SUBCOOLED_MAX {
+                return group(&s, up, subcooled);
             }
+            let end = fluid.at(boils - SUBCOOLED_MAX * fluid.critical_temperature());
+            let drop = |s: &Curves| (up - 0.9 * s.p).max(1.0);
+            group(&end, up, SUBCOOLED_MAX) * (drop(&s) / drop(&end)).sqrt()
         };
         let unchoke = |up: f64, down: f64| {
             let edge = 0.75 * s.p.min(up);

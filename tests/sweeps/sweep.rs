@@ -37,14 +37,6 @@ impl Axis {
         }
     }
 
-    /// The unit of its size.
-    pub fn unit(self) -> &'static str {
-        match self {
-            Self::Charge => "share of the nameplate charge",
-            Self::Fault(kind) => kind.sheet().unit,
-        }
-    }
-
     /// Its sizes, in `steps` equal steps.
     pub fn sizes(self, steps: usize) -> Vec<f64> {
         let (least, most) = match self {
@@ -111,7 +103,10 @@ impl Sweep {
             let values: Vec<f64> = self.points.iter().map(|(_, s)| of(s)).collect();
             if let Some(i) = values.iter().position(|value| !value.is_finite()) {
                 let size = self.points[i].0;
-                wrong.push(format!("{}: {reading} at {size:.3} is no number", self.name));
+                wrong.push(format!(
+                    "{}: {reading} at {size:.3} is no number",
+                    self.name
+                ));
                 continue;
             }
             for i in jumps(&values, floor) {
@@ -119,7 +114,11 @@ impl Sweep {
                     let sizes = (self.points[i].0, self.points[i + 1].0);
                     wrong.push(format!(
                         "{}: {reading} jumps from {:.2} at {:.3} to {:.2} at {:.3}",
-                        self.name, values[i], sizes.0, values[i + 1], sizes.1
+                        self.name,
+                        values[i],
+                        sizes.0,
+                        values[i + 1],
+                        sizes.1
                     ));
                 }
             }

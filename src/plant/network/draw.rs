@@ -142,7 +142,7 @@ impl Draw {
             let per_rho = 1.0 / draw.rho;
             draw.per_gas = vapour_share * per_space * per_rho;
             draw.per_refrigerant = if node.phase == Phase::Vapour {
-                per_rho / node.volume
+                cooling * per_rho / node.volume
             } else {
                 (vapour_share * vapour + liquid_share * node.liquid_density) * per_rho
                     / node.refrigerant
