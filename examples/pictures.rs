@@ -49,7 +49,7 @@ fn paint(home: &Path) -> io::Result<()> {
     let thought = Frames::new(large).press(&mut work, "Ask for a thought");
     save(&folder, "coach", &thought)?;
     let usual = Settings::default();
-    for (name, colours) in [("dark", Colours::Dark), ("projector", Colours::Projector)] {
+    for (name, colours) in [("dark", Colours::Night), ("projector", Colours::Wall)] {
         work.set(Settings { colours, ..usual });
         save(&folder, &format!("work_{name}"), &light(&mut work))?;
     }
@@ -194,14 +194,14 @@ fn for_the_readme(folder: &Path) -> io::Result<()> {
         (
             "dark",
             Settings {
-                colours: Colours::Dark,
+                colours: Colours::Night,
                 ..usual
             },
         ),
         (
             "projector",
             Settings {
-                colours: Colours::Projector,
+                colours: Colours::Wall,
                 ..usual
             },
         ),

@@ -3,7 +3,7 @@
 use crate::attempt::Mode;
 use crate::gui::practise::Ended;
 use crate::gui::session::Kept;
-use crate::gui::theme::Palette;
+use crate::gui::theme::{Palette, semibold, size};
 use crate::gui::time::time_text;
 use crate::job::TICKS_PER_SECOND;
 use crate::marking::Mark;
@@ -36,7 +36,7 @@ pub fn end_ui(ui: &mut Ui, ended: &Ended, language: Language) -> bool {
                 .with("percent", percent)
         };
         let score = score.in_language(language);
-        ui.label(RichText::new(score).size(24.0).strong());
+        ui.label(RichText::new(score).font(semibold(size::RESULT)));
         ui.label(ended.trains.in_language(language));
         ui.label(language.say(match ended.mode {
             Mode::Practice => "attempt-was-practice",

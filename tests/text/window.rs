@@ -5,7 +5,8 @@ use crate::rust::{Token, sources};
 use coldbench::text::Language;
 
 /// What a string that is not shown follows: names of blanks, of panels and plots, reasons.
-const NOT_SHOWN: [&str; 15] = [
+const NOT_SHOWN: [&str; 16] = [
+    "include_bytes!(",
     ".with(",
     ".with((",
     ".id_salt(",
@@ -24,7 +25,7 @@ const NOT_SHOWN: [&str; 15] = [
 ];
 
 /// What is alike in every language: names and units.
-const ALIKE: [&str; 24] = [
+const ALIKE: [&str; 27] = [
     // The file of settings, its ending while it is written, and a type.
     "settings.ron",
     "new",
@@ -32,6 +33,9 @@ const ALIKE: [&str; 24] = [
     "Coldbench",
     "coldbench",
     "Hack",
+    "Open Sans",
+    "Open Sans SemiBold",
+    "semibold",
     "psig, °F",
     "kPa, °C",
     "psig",

@@ -363,6 +363,9 @@ impl Hands {
     }
 
     fn click(&mut self, label: &str) {
+        // A person scrolls to what is out of sight.
+        self.window.get_by_label(label).scroll_to_me();
+        self.window.run();
         self.window.get_by_label(label).click();
         self.window.run();
     }

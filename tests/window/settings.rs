@@ -47,10 +47,10 @@ fn what_is_chosen_in_the_window_is_there_when_it_is_opened_again() {
     let file = folder.path().join("settings/settings.ron");
     assert!(!file.exists());
     press(&mut first, "Settings");
-    for choice in ["kPa, °C", "projector", "125 %", "Español"] {
+    for choice in ["kPa, °C", "wall", "125 %", "Español"] {
         press(&mut first, choice);
     }
-    assert_eq!(Colours::shown(&first.ctx), Colours::Projector);
+    assert_eq!(Colours::shown(&first.ctx), Colours::Wall);
     assert!((first.ctx.zoom_factor() - 1.25).abs() < 1e-6);
     let chosen = first.state().settings();
     assert_eq!((chosen.units, chosen.text.percent()), (System::Metric, 125));
@@ -58,7 +58,7 @@ fn what_is_chosen_in_the_window_is_there_when_it_is_opened_again() {
     let again = kept_in(&folder);
     assert_eq!(again.state().settings(), chosen);
     again.get_by_label("Ajustes");
-    assert_eq!(Colours::shown(&again.ctx), Colours::Projector);
+    assert_eq!(Colours::shown(&again.ctx), Colours::Wall);
 }
 
 #[test]
@@ -73,8 +73,8 @@ fn a_bad_file_is_told_of_at_once_and_stays_until_something_is_changed() {
     assert_eq!(window.state().settings(), Settings::default());
     let text = |file: &Path| fs::read_to_string(file).expect("it is there");
     assert!(text(&file).contains("Pink"));
-    press(&mut window, "dark");
-    assert!(text(&file).contains("Dark") && !text(&file).contains("Pink"));
+    press(&mut window, "night");
+    assert!(text(&file).contains("Night") && !text(&file).contains("Pink"));
     assert!(window.query_by_label_contains("Pink").is_none());
     assert_eq!(window.ctx.theme(), Theme::Dark);
 }

@@ -24,9 +24,9 @@ pub fn settings_ui(ui: &mut Ui, settings: &mut Settings, file: &SettingsFile) {
         ui.label(language.say("settings-colours"));
         ui.horizontal_wrapped(|ui| {
             for (colours, name) in [
-                (Colours::Light, "settings-light"),
-                (Colours::Dark, "settings-dark"),
-                (Colours::Projector, "settings-projector"),
+                (Colours::Paper, "settings-paper"),
+                (Colours::Night, "settings-night"),
+                (Colours::Wall, "settings-wall"),
             ] {
                 ui.selectable_value(&mut settings.colours, colours, language.say(name));
             }

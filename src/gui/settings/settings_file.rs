@@ -149,7 +149,7 @@ mod tests {
         Settings {
             units: System::Metric,
             gauge_scale: None,
-            colours: Colours::Projector,
+            colours: Colours::Wall,
             text: TextSize::try_from(150).expect("a size to choose"),
             ..Settings::default()
         }

@@ -62,6 +62,9 @@ pub fn lookup(head: &Head) -> Result<Scenario, String> {
 }
 
 pub fn press(window: &mut Window, label: &str) {
+    // A person scrolls to what is out of sight.
+    window.get_by_label(label).scroll_to_me();
+    window.run();
     window.get_by_label(label).click();
     window.run();
 }
