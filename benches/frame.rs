@@ -7,6 +7,8 @@
 mod raster;
 
 use coldbench::gui::{App, Attempts, Part};
+use coldbench::kit::refrigerant_cylinder;
+use coldbench::kit::tools::Name;
 use coldbench::scenario::{Scenario, shipped_names};
 use coldbench::units::Fraction;
 use coldbench::words::{
@@ -30,12 +32,12 @@ fn at_work() -> App {
     let hoses = [
         (Hose::Low, HoseEnd::SuctionPort),
         (Hose::High, HoseEnd::LiquidPort),
-        (Hose::Centre, HoseEnd::RefrigerantCylinder),
+        (Hose::Centre, HoseEnd::Tool(Name::RefrigerantCylinder)),
     ]
     .map(|(hose, to)| Action::Connect { hose, to });
     let rest = [
         Action::Protect(true),
-        Action::CylinderValve(Fraction::ONE),
+        Action::of(refrigerant_cylinder::Action::Valve(Fraction::ONE)),
         Action::MicronGauge(GaugePlace::Manifold),
         Action::ClampMeter(true),
         Action::Sniff(Spot::Joint(Joint::DrierInlet)),

@@ -7,6 +7,7 @@ mod raster;
 use coldbench::gui::{App, Attempts, Colours, Part, Settings, TextSize};
 use coldbench::job::procedure::{Performance, Procedure};
 use coldbench::job::{Driver, Job, Refusal};
+use coldbench::kit::vacuum_pump;
 use coldbench::plant::{Joint, Line};
 use coldbench::scenario::{Scenario, shipped_names};
 use coldbench::text::{Language, Message};
@@ -67,7 +68,7 @@ fn paint(home: &Path) -> io::Result<()> {
     save(&folder, "drier_out", &light(&mut open))?;
 
     let mut vacuum = up_to("clogged_drier", |action| {
-        *action == Action::PumpIsolation(false)
+        *action == Action::of(vacuum_pump::Action::Inlet(false))
     });
     vacuum.choose(Part::Pump);
     save(&folder, "evacuation", &light(&mut vacuum))?;
@@ -218,7 +219,7 @@ fn for_the_readme(folder: &Path) -> io::Result<()> {
         save(folder, name, &shot(&mut work))?;
     }
     let mut vacuum = up_to("clogged_drier", |action| {
-        *action == Action::PumpIsolation(false)
+        *action == Action::of(vacuum_pump::Action::Inlet(false))
     });
     vacuum.choose(Part::Pump);
     save(folder, "evacuation", &shot(&mut vacuum))?;

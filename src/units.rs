@@ -4,6 +4,8 @@
 //! temperature and difference of temperature. A file writes the unit, `charge: Pounds(6.5)`;
 //! a bare number is an error. A formula unwraps to `f64` in SI and wraps its result again.
 
+pub mod quantity;
+
 use serde::{Deserialize, Deserializer, Serialize, Serializer, de};
 use std::ops::{Add, Neg, Sub};
 

@@ -7,10 +7,11 @@ use coldbench::coach::{
 };
 use coldbench::job::procedure::{Performance, Procedure};
 use coldbench::job::{Driver, Job, Refusal, TICKS_PER_SECOND};
+use coldbench::kit::vacuum_pump;
 use coldbench::marking::{Course, CourseRecorder, evidence};
-use coldbench::plant::{Joint, Line, ThermostatCall};
+use coldbench::plant::{Joint, Line, Spot, ThermostatCall};
 use coldbench::scenario::{Costs, Criterion, Rule, Scenario, shipped_names};
-use coldbench::text::{Language, Message};
+use coldbench::text::Language;
 use coldbench::units::Time;
 use coldbench::words::{
     Action, Finding, FindingKind, Hose, HoseEnd, Level, Milestone, SheetField, ThermometerPlace,
@@ -356,7 +357,10 @@ fn a_price_is_a_plain_sum() {
         of(FindingKind::MicronGaugeOverPressured, 4e5),
         Price::Lost(200.0)
     );
-    assert_eq!(of(FindingKind::PumpUnderPressure, 4e5), Price::Lost(10.0));
+    assert_eq!(
+        of(FindingKind::of(vacuum_pump::Finding::UnderPressure), 4e5),
+        Price::Lost(10.0)
+    );
     assert_eq!(
         of(FindingKind::DrierBackwards, 1.0),
         Price::Lost(30.0 + 3.0 * 80.0)
@@ -369,15 +373,18 @@ fn a_price_is_a_plain_sum() {
 
     // Three caps forgotten are one way back; and an hour over the time is an hour of work.
     let refrigerant = coldbench::fluid::refrigerant::Refrigerant::named("R-22").expect("known");
-    let cap = |place: &str| Finding {
+    let cap = |spot: Spot| Finding {
         tick: 100,
         kind: FindingKind::CapLeftOff,
         size: 1.0,
-        place: Message::verbatim(place),
-        text: Message::verbatim(format!("the cap of the {place} was left off")),
+        at: spot.into(),
     };
     let course = Course {
-        findings: vec![cap("stem"), cap("port"), cap("other port")],
+        findings: vec![
+            cap(Spot::Stem(Line::Liquid)),
+            cap(Spot::Port(Line::Liquid)),
+            cap(Spot::Port(Line::Suction)),
+        ],
         ..Course::default()
     };
     let happened = happenings(&course, &costs, refrigerant);

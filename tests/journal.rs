@@ -12,6 +12,7 @@ use coldbench::attempt::{
     CatchUp, Closed, End, Head, Journal, JournalEntry, Mode, Opening, Recorder, ReplayError, replay,
 };
 use coldbench::job::{Driver, Job, TICKS_PER_SECOND};
+use coldbench::kit::vacuum_pump;
 use coldbench::scenario::Scenario;
 use coldbench::words::{Action, Hose, Level, SheetField, ThermostatCall};
 use forge::linked;
@@ -70,7 +71,7 @@ fn finish(door: &mut impl Driver) {
     let _ = door.apply(Action::Write { field, value });
     run(door, 130);
     let _ = door.apply(Action::HandBack);
-    let _ = door.apply(Action::Pump(true));
+    let _ = door.apply(Action::of(vacuum_pump::Action::Run(true)));
     run(door, 1);
 }
 

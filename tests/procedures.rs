@@ -2,6 +2,8 @@
 
 use coldbench::job::procedure::{CourseLine, Performance, Procedure, Stopped};
 use coldbench::job::{Driver, Job, Refusal};
+use coldbench::kit::refrigerant_cylinder;
+use coldbench::kit::tools;
 use coldbench::scenario::Scenario;
 use coldbench::text::Message;
 use coldbench::words::Action;
@@ -130,7 +132,10 @@ fn the_cylinder_is_shut_even_when_the_weight_is_not_reached() {
         "WeighIn(mass: Ounces(4), opening: 0.5, within: Minutes(1))",
     );
     end.expect_err("nothing flows");
-    let Some(Action::CylinderValve(last)) = door.passed.last() else {
+    let Some(Action::Tool(tools::Action::RefrigerantCylinder(
+        refrigerant_cylinder::Action::Valve(last),
+    ))) = door.passed.last()
+    else {
         panic!("the last action shuts the cylinder: {:?}", door.passed);
     };
     assert_eq!(last.get(), 0.0);

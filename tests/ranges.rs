@@ -10,6 +10,7 @@ mod numbers;
 
 use coldbench::job::procedure::{Procedure, Step};
 use coldbench::job::{Job, Outcome};
+use coldbench::kit::refrigerant_cylinder;
 use coldbench::plant::ThermostatCall;
 use coldbench::scenario::{Diagnostic, Scenario};
 use coldbench::words::{Action, Reading};
@@ -94,7 +95,11 @@ fn runs_finite(scenario: &Scenario, action: Option<Action>) -> Result<(), String
             return Err(format!("{name} is {value}"));
         }
     }
-    for reading in [Reading::LowGauge, Reading::HighGauge, Reading::Scale] {
+    for reading in [
+        Reading::LowGauge,
+        Reading::HighGauge,
+        Reading::of(refrigerant_cylinder::Reading::Scale),
+    ] {
         let shown = job.reading(reading).quantity();
         if shown.is_some_and(|quantity| !quantity.si.is_finite()) {
             return Err(format!("{reading:?} shows no number"));

@@ -110,6 +110,7 @@ impl JournalEntry {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::kit::nitrogen;
     use crate::units::{Fraction, GaugePressure, Torque};
     use crate::words::{
         Arrow, Diagnosis, DisconnectMove, Hose, HoseEnd, Joint, Level, Line as Pipe, SheetField,
@@ -133,7 +134,9 @@ mod tests {
                 hose: Hose::Centre,
                 to: HoseEnd::OpenAir,
             },
-            Action::SetRegulator(GaugePressure::from_psig(150.0)),
+            Action::of(nitrogen::Action::SetRegulator(GaugePressure::from_psig(
+                150.0,
+            ))),
             Action::MakeUp {
                 joint,
                 torque: Torque::from_foot_pounds(third),

@@ -29,7 +29,7 @@ impl Trace {
     pub(super) fn text(mut self, job: &Job) -> String {
         for finding in job.findings() {
             self.lines
-                .push((finding.tick, vec![format!("! {}", finding.text)]));
+                .push((finding.tick, vec![format!("! {}", finding.text())]));
         }
         // Stable: what was done stands before what it led to.
         self.lines.sort_by_key(|(tick, _)| *tick);

@@ -3,24 +3,13 @@
 use super::guard::touched;
 use super::text;
 use crate::fluid::refrigerant::Refrigerant;
+use crate::kit::{Item, RowPrice};
 use crate::marking::Course;
 use crate::plant::{Line, Spot};
 use crate::scenario::{Costs, Criterion, Rule};
 use crate::text::Message;
 use crate::units::{Mass, Time};
-use crate::words::{Action, Finding, FindingKind};
-
-/// Hours to cut off a flare and make it again. Chosen.
-const FLARE: f64 = 0.5;
-
-/// Hours to come back for what was forgotten. Chosen.
-const CALL_BACK: f64 = 1.0;
-
-/// Hours to evacuate once more. Chosen.
-const EVACUATION: f64 = 2.0;
-
-/// Hours to pump down, change a drier and evacuate once more. Chosen.
-const DRIER: f64 = 3.0;
+use crate::words::{Action, Finding, FindingKind, Where};
 
 /// What something costs, in the scenario's money.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -35,33 +24,18 @@ pub enum Price {
 
 /// The price of an event of a kind and size, the size in the SI unit of the kind.
 pub fn price(kind: FindingKind, size: f64, costs: &Costs) -> Price {
-    match kind {
-        FindingKind::Released | FindingKind::PumpedAway => Price::Lost(size * costs.refrigerant),
-        FindingKind::EnergisedInDeepVacuum => Price::Lost(costs.compressor),
-        FindingKind::MicronGaugeOverPressured => Price::Lost(costs.micron_gauge),
-        FindingKind::PumpUnderPressure => Price::Lost(costs.pump_oil),
-        FindingKind::OverTightened => Price::Lost(FLARE * costs.hour),
-        FindingKind::DrierBackwards => Price::Lost(costs.drier + DRIER * costs.hour),
-        FindingKind::JointLeftLoose
-        | FindingKind::CapLeftOff
-        | FindingKind::KitLeftOn
-        | FindingKind::ValveLeftShut => Price::Lost(CALL_BACK * costs.hour),
-        FindingKind::StoodOpen => Price::Risked(costs.drier),
-        FindingKind::AirDrawnIn => Price::Risked(EVACUATION * costs.hour),
-        FindingKind::RanInVacuum
-        | FindingKind::RanWithoutOilReturn
-        | FindingKind::LiquidToCompressor
-        | FindingKind::HighPressureTrip => Price::Risked(costs.compressor),
-        FindingKind::OpenedUnderPressure
-        | FindingKind::OverNameplate
-        | FindingKind::NoRegulator
-        | FindingKind::WorkedLive
-        | FindingKind::Unprotected
-        | FindingKind::IgnitionRisk
-        | FindingKind::FlammableAir
-        | FindingKind::OpenedUnpurged
-        | FindingKind::Unventilated
-        | FindingKind::ToolNotRated => Price::Priceless,
+    let amount = |item| match item {
+        Item::Refrigerant => size * costs.refrigerant,
+        Item::Compressor => costs.compressor,
+        Item::MicronGauge => costs.micron_gauge,
+        Item::PumpOil => costs.pump_oil,
+        Item::Drier(hours) => costs.drier + hours * costs.hour,
+        Item::Hours(hours) => hours * costs.hour,
+    };
+    match kind.row().price {
+        RowPrice::Priceless => Price::Priceless,
+        RowPrice::Lost(item) => Price::Lost(amount(item)),
+        RowPrice::Risked(item) => Price::Risked(amount(item)),
     }
 }
 
@@ -98,7 +72,7 @@ pub fn happenings(course: &Course, costs: &Costs, refrigerant: &Refrigerant) -> 
         Happening {
             tick: finding.tick,
             kind: finding.kind,
-            text: finding.text.clone(),
+            text: finding.text(),
             why: text::consequence(finding.kind),
             price,
             carbon_dioxide: is_in_the_air(finding.kind)
@@ -136,8 +110,8 @@ const fn is_forgotten(kind: FindingKind) -> bool {
     )
 }
 
-const fn is_in_the_air(kind: FindingKind) -> bool {
-    matches!(kind, FindingKind::Released | FindingKind::PumpedAway)
+fn is_in_the_air(kind: FindingKind) -> bool {
+    kind.row().price == RowPrice::Lost(Item::Refrigerant)
 }
 
 /// Whether this went out, or came in, by a spot that nobody has touched.
@@ -146,10 +120,7 @@ fn is_as_found(finding: &Finding, course: &Course) -> bool {
         finding.kind,
         FindingKind::Released | FindingKind::AirDrawnIn
     );
-    by_itself
-        && Spot::ALL
-            .into_iter()
-            .any(|spot| finding.place == spot.label() && !is_opened_up(spot, course))
+    by_itself && matches!(finding.at, Where::Spot(spot) if !is_opened_up(spot, course))
 }
 
 /// Whether somebody has opened what holds a spot shut: its joint, its cap.

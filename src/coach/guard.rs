@@ -2,7 +2,8 @@
 
 use super::Stage;
 use crate::job::Job;
-use crate::kit::GaugePlace;
+use crate::kit::vacuum_pump::Finding::UnderPressure;
+use crate::kit::{GaugePlace, nitrogen, tools};
 use crate::marking::Course;
 use crate::plant::{Arrow, Joint, Line, Made};
 use crate::scenario::{Criterion, Rule};
@@ -15,22 +16,11 @@ const TELLS: f64 = 2.0 * PSI;
 /// Where in the work a kind of finding is to be thought of; `None` for those that nothing to be
 /// seen announces: of them the coach speaks when they have happened.
 pub(super) fn stage(kind: FindingKind, job: &Job) -> Option<Stage> {
-    Some(match kind {
-        // Once both valves are shut, what is still inside is a matter of pumping down.
-        FindingKind::OpenedUnderPressure if job.status(Status::ChargeIsolated) => Stage::PumpDown,
-        FindingKind::Unprotected => Stage::Arrive,
-        FindingKind::WorkedLive | FindingKind::Unventilated => Stage::LockOut,
-        FindingKind::OpenedUnderPressure => Stage::Open,
-        FindingKind::DrierBackwards => Stage::Part,
-        FindingKind::StoodOpen | FindingKind::JointLeftLoose => Stage::Close,
-        FindingKind::NoRegulator => Stage::Test,
-        FindingKind::PumpUnderPressure => Stage::Evacuate,
-        FindingKind::MicronGaugeOverPressured => Stage::LetBack,
-        FindingKind::CapLeftOff | FindingKind::KitLeftOn | FindingKind::ValveLeftShut => {
-            Stage::Leave
-        }
-        _ => return None,
-    })
+    // Once both valves are shut, what is still inside is a matter of pumping down.
+    if kind == FindingKind::OpenedUnderPressure && job.status(Status::ChargeIsolated) {
+        return Some(Stage::PumpDown);
+    }
+    kind.row().stage
 }
 
 /// Whether it is time to think of it: as things can be seen now, the event could come.
@@ -60,10 +50,9 @@ pub(super) fn looms(
         FindingKind::DrierBackwards => fittings.drier.fitted == Some(Arrow::TowardOutdoor),
         FindingKind::StoodOpen => joints(|joint| joint.made == Made::Apart),
         FindingKind::JointLeftLoose => joints(|joint| joint.shortfall() > 0.0),
-        FindingKind::NoRegulator => !kit.nitrogen.regulator_fitted,
-        FindingKind::PumpUnderPressure => {
-            let has_nitrogen =
-                done(Milestone::NitrogenOpened) && job.status(Status::ChargeIsolated);
+        FindingKind::Tool(tools::Finding::VacuumPump(UnderPressure)) => {
+            let nitrogen = Milestone::of(nitrogen::Milestone::Opened);
+            let has_nitrogen = done(nitrogen) && job.status(Status::ChargeIsolated);
             has_nitrogen && low_gauge(job).is_some_and(|pascals| pascals > TELLS)
         }
         FindingKind::MicronGaugeOverPressured => {
@@ -93,6 +82,7 @@ pub(super) fn looms(
                 .map(|line| fittings.valve(line))
                 .any(|v| v.open.get() < 1.0)
         }
+        FindingKind::Tool(finding) => kit.tools.looms(finding),
         _ => false,
     }
 }

@@ -2,55 +2,16 @@
 //!
 //! Common practice, no source: the repair from arriving to leaving, as the trade does it.
 
+pub use crate::kit::Stage;
+use crate::kit::nitrogen;
 use crate::scenario::{Criterion, Rule};
 use crate::text::Message;
 use crate::words::{Bound, Condition, Hose, Milestone, Reading, SheetField, Status};
 use std::collections::BTreeSet;
 
-/// A stretch of the work. A part that a job does not ask for is passed over.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
-pub enum Stage {
-    /// Glasses, gloves, a look.
-    Arrive,
-    /// Hoses on and purged.
-    HookUp,
-    /// Pressures at rest.
-    Standing,
-    /// Running, until it is steady.
-    Run,
-    /// Readings and what is worked out from them.
-    Measure,
-    /// Where it gets out.
-    Search,
-    /// What is wrong.
-    Diagnose,
-    /// The charge behind the valves.
-    PumpDown,
-    /// Dead and locked.
-    LockOut,
-    /// The circuit opened.
-    Open,
-    /// The part replaced, the flare renewed.
-    Part,
-    /// All joints made up.
-    Close,
-    /// Nitrogen, detector, bubbles.
-    Test,
-    /// The vacuum and its decay.
-    Evacuate,
-    /// The charge let back.
-    LetBack,
-    /// Run again, proved and trimmed.
-    Prove,
-    /// Written down.
-    Record,
-    /// Hoses off, caps on, handed back.
-    Leave,
-}
-
 impl Stage {
     /// Where a milestone belongs.
-    pub const fn of(milestone: Milestone) -> Self {
+    pub fn of(milestone: Milestone) -> Self {
         match milestone {
             Milestone::Purged(Hose::Low | Hose::High) => Self::HookUp,
             Milestone::CoolingCalled => Self::Run,
@@ -64,10 +25,9 @@ impl Stage {
             | Milestone::RenewedFlare(_)
             | Milestone::ChangedFilter => Self::Part,
             Milestone::MadeUp(_) => Self::Close,
-            Milestone::NitrogenOpened | Milestone::Purged(Hose::Centre) => Self::Test,
-            Milestone::PumpStarted => Self::Evacuate,
+            Milestone::Purged(Hose::Centre) => Self::Test,
             Milestone::Opened(_) => Self::LetBack,
-            Milestone::CylinderOpened => Self::Prove,
+            Milestone::Tool(milestone) => milestone.stage(),
             Milestone::HandedBack => Self::Leave,
         }
     }
@@ -185,7 +145,7 @@ impl Subject {
             Self::SteadyRun
         } else if is(Status::CompressorRuns) {
             Self::WatchedRun
-        } else if is(Status::NitrogenShutOff) {
+        } else if is(Status::of(nitrogen::Status::ShutOff)) {
             Self::PressureTest
         } else {
             Self::Other

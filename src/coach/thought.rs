@@ -4,6 +4,7 @@ use super::stage::Subject;
 use super::text::{self, Said};
 use super::{Situation, Want, signs};
 use crate::job::TICKS_PER_SECOND;
+use crate::kit::{nitrogen, refrigerant_cylinder, vacuum_pump};
 use crate::marking::evidence::{gauge_place, span, status};
 use crate::marking::{Course, Seen, holds};
 use crate::plant::Target;
@@ -54,8 +55,8 @@ impl Teller<'_> {
     pub fn tell(&self, want: &Want, depth: Depth) -> Message {
         let said = said(want);
         match depth {
-            Depth::Aim => Message::new(said.aim),
-            Depth::Way => Message::new(said.way),
+            Depth::Aim => said.aim(),
+            Depth::Way => said.way(),
             Depth::Goal => Message::new("coach-asked").with("goal", self.goal(want)),
         }
     }
@@ -261,6 +262,9 @@ impl Teller<'_> {
 }
 
 fn said(want: &Want) -> Said {
+    let nitrogen = Milestone::of(nitrogen::Milestone::Opened);
+    let cylinder = Milestone::of(refrigerant_cylinder::Milestone::Opened);
+    let pump = Milestone::of(vacuum_pump::Milestone::Started);
     match *want {
         Want::Reach {
             what,
@@ -270,10 +274,9 @@ fn said(want: &Want) -> Said {
         } => {
             if after == Some(what) {
                 text::AGAIN
-            } else if (what, after) == (Milestone::NitrogenOpened, Some(Milestone::PumpStarted)) {
+            } else if (what, after) == (nitrogen, Some(pump)) {
                 text::VACUUM_BROKEN
-            } else if (what, before) == (Milestone::CylinderOpened, Some(Milestone::NitrogenOpened))
-            {
+            } else if (what, before) == (cylinder, Some(nitrogen)) {
                 text::TRACE
             } else {
                 text::milestone(what)

@@ -166,7 +166,7 @@ fn findings_ui(ui: &mut Ui, ended: &Ended, language: Language) {
     ui.separator();
     ui.heading(language.say("room-noted"));
     for finding in findings {
-        let text = finding.text.in_language(language);
+        let text = finding.text().in_language(language);
         line_ui(ui, format!("{}  {text}", at(finding.tick)));
     }
 }

@@ -7,6 +7,7 @@ use crate::gui::view::looks::{
     opening_label, stem_label,
 };
 use crate::gui::view::turn::{Thread, Turn};
+use crate::kit::tools::Name;
 use crate::kit::{Hose, HoseEnd, ThermometerPlace};
 use crate::plant::{Arrow, Joint, Line, Spot};
 use crate::text::Message;
@@ -125,11 +126,11 @@ impl Part {
             Self::Hose(Hose::High) => Message::new("part-hose-high"),
             Self::Hose(Hose::Centre) => Message::new("part-hose-centre"),
             Self::HandValve(hose) => hose.valve_label(),
-            Self::Pump => Message::new("name-vacuum-pump"),
+            Self::Pump => Name::VacuumPump.label(),
             Self::MicronGauge => Message::new("name-micron-gauge"),
-            Self::Nitrogen => Message::new("name-nitrogen"),
+            Self::Nitrogen => Name::Nitrogen.label(),
             Self::Regulator => Message::new("part-regulator"),
-            Self::Cylinder => Message::new("name-cylinder"),
+            Self::Cylinder => Name::RefrigerantCylinder.label(),
             Self::Thermometers => Message::new("part-thermometers"),
             Self::Detector => Message::new("name-detector"),
         }

@@ -8,8 +8,7 @@
 use super::surroundings::Side;
 use super::{Job, TICK};
 use crate::plant::Spot;
-use crate::text::Message;
-use crate::words::FindingKind;
+use crate::words::{FindingKind, Part, Where};
 
 /// A release as small as this dilutes within a hand's breadth, kg/s. Chosen: a gram in two
 /// minutes; a leak that only a detector finds is a thousandth of it.
@@ -31,19 +30,23 @@ impl Job {
         for outlet in self.piping.outlets() {
             released[Side::Outdoor as usize] += out(outlet.element);
         }
-        released[Side::Outdoor as usize] += out(self.piping.pump());
+        for element in self.kit.tools.outlets() {
+            released[Side::Outdoor as usize] += out(element);
+        }
         released
     }
 
     /// What could light refrigerant on a side.
-    fn ignites(&self, side: Side) -> Option<Message> {
+    fn ignites(&self, side: Side) -> Option<Where> {
         let sniffs = self.kit.detector.at.map(Side::of) == Some(side);
         if side == Side::Outdoor && self.electrics.contactor_in() {
-            Some(Message::new("name-live-contactor"))
-        } else if side == Side::Outdoor && self.kit.pump.running && !self.rated.pump {
-            Some(Message::new("name-pump-switch"))
+            Some(Part::LiveContactor.into())
+        } else if side == Side::Outdoor
+            && let Some(tool) = self.kit.tools.that_could_ignite().next()
+        {
+            Some(Where::Switch(tool))
         } else if sniffs && !self.rated.detector {
-            Some(Message::new("name-detector"))
+            Some(Where::Detector)
         } else {
             None
         }
@@ -62,7 +65,7 @@ impl Job {
             let share = self.surroundings.density(side) / limit;
             if share >= ALARM {
                 let kind = FindingKind::FlammableAir;
-                self.watch.peak(self.tick, kind, side.label(), share);
+                self.watch.peak(self.tick, kind, side.part(), share);
             }
             let Some(source) = self.ignites(side) else {
                 continue;
@@ -86,20 +89,20 @@ impl Job {
         let node = self.plant.node(self.fittings.place_of(spot));
         let node = self.plant.network().node(node);
         let density = node.vapour_density;
-        let (tick, label) = (self.tick, spot.label());
+        let tick = self.tick;
         if node.liquid > 0.0 || density > limit {
             let share = density / limit;
             self.watch
-                .note(tick, FindingKind::OpenedUnpurged, label.clone(), share);
+                .note(tick, FindingKind::OpenedUnpurged, spot, share);
         }
         if !self.surroundings.is_ventilated(Side::of(spot)) {
-            self.watch.note(tick, FindingKind::Unventilated, label, 1.0);
+            self.watch.note(tick, FindingKind::Unventilated, spot, 1.0);
         }
     }
 
     /// Notes the use of a tool that is not rated for a refrigerant that burns.
-    pub(super) fn note_tool(&mut self, is_rated: bool, tool: Message) {
-        if self.plant.refrigerant().is_flammable() && !is_rated {
+    pub(super) fn note_not_rated(&mut self, tool: Where) {
+        if self.plant.refrigerant().is_flammable() {
             self.watch
                 .note(self.tick, FindingKind::ToolNotRated, tool, 1.0);
         }

@@ -1,10 +1,15 @@
 //! What the instruments show, what can be worked out from them, and the truth behind.
 
 use super::{Job, TICK, Truth, charging_chart::target_superheat};
-use crate::kit::{GaugePlace, Hose, HoseEnd, ThermometerPlace};
+use crate::kit::{GaugePlace, ThermometerPlace, refrigerant_cylinder, tools};
 use crate::plant::{Line, Section, Spot, Target};
 use crate::units::{ATMOSPHERE, GaugePressure, Temperature, TemperatureDifference};
 use crate::words::{Dimension, Quantity, Reading, SheetField, Shown, Status};
+
+/// The charging scale.
+const SCALE: Reading = Reading::Tool(tools::Reading::RefrigerantCylinder(
+    refrigerant_cylinder::Reading::Scale,
+));
 
 /// A number that is shown, or nothing.
 fn shown(si: Option<f64>, dimension: Dimension, otherwise: Shown) -> Shown {
@@ -23,13 +28,11 @@ impl Job {
                 Ok(shown) => (shown, Shown::OverRange),
                 Err(_ruined) => (None, nothing),
             },
-            Reading::NitrogenOutlet => (kit.nitrogen.outlet_gauge.shown(), Shown::OverRange),
-            Reading::NitrogenCylinder => (kit.nitrogen.cylinder_gauge.shown(), Shown::OverRange),
-            Reading::Scale => (Some(kit.cylinder.shown()), nothing),
             Reading::CompressorAmps => (kit.clamp_meter.shown(), nothing),
             Reading::Thermometer(place) => (kit.thermometers.shown(place), nothing),
             Reading::Detector => (kit.detector.shown(), nothing),
             Reading::Bubbles(spot) => (kit.bubbles.shown(spot), nothing),
+            Reading::Tool(reading) => return kit.tools.shown(reading),
         };
         shown(si, reading.dimension(), otherwise)
     }
@@ -37,11 +40,8 @@ impl Job {
     /// Whether something can be seen to be so.
     pub fn status(&self, status: Status) -> bool {
         let kit = &self.kit;
-        let at_pump = kit.manifold.hose(Hose::Centre).end == Some(HoseEnd::VacuumPump);
         match status {
             Status::CompressorRuns => self.electrics.compressor_runs(),
-            Status::Evacuating => at_pump && kit.pump.draws(),
-            Status::PumpShutOff => !(at_pump && kit.pump.draws()),
             Status::GaugeAwayFromPump => {
                 !matches!(kit.micron_gauge.place, GaugePlace::Cart | GaugePlace::Pump)
             }
@@ -51,11 +51,6 @@ impl Job {
                     GaugePlace::SuctionPort | GaugePlace::LiquidPort
                 )
             }
-            Status::NitrogenShutOff => {
-                let on = kit.manifold.hose(Hose::Centre).end == Some(HoseEnd::Nitrogen);
-                !on || !kit.nitrogen.valve_open || kit.nitrogen.setting.pascals() == 0.0
-            }
-            Status::RegulatorFitted => kit.nitrogen.regulator_fitted,
             Status::BothHandValvesOpen => {
                 kit.manifold.low_valve.get() > 0.0 && kit.manifold.high_valve.get() > 0.0
             }
@@ -67,6 +62,7 @@ impl Job {
             }
             Status::LockedOut => self.electrics.locked,
             Status::Ventilated => self.is_ventilated(),
+            Status::Tool(status) => kit.tools.is(status, kit.tool_in_use()),
         }
     }
 
@@ -107,8 +103,8 @@ impl Job {
             }
             SheetField::Vacuum => read(Reading::Microns),
             // The cylinder has given what the scale shows as missing, or taken what is added.
-            SheetField::RefrigerantIn => read(Reading::Scale).map(|change| (-change).max(0.0)),
-            SheetField::RefrigerantOut => read(Reading::Scale).map(|change| change.max(0.0)),
+            SheetField::RefrigerantIn => read(SCALE).map(|change| (-change).max(0.0)),
+            SheetField::RefrigerantOut => read(SCALE).map(|change| change.max(0.0)),
         };
         si.map(|si| Quantity {
             si,
@@ -134,7 +130,7 @@ impl Job {
             .map(|spot| self.outlets.element(spot))
             .into_iter()
             .chain(self.piping.outlets().map(|outlet| outlet.element))
-            .chain([self.piping.pump()])
+            .chain(self.kit.tools.outlets())
             .map(|element| plant.network().crossed(element).out.refrigerant)
             .sum();
         let leak = Spot::ALL

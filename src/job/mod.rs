@@ -28,7 +28,8 @@ pub use settle::{Settled, settle};
 pub use truth::Truth;
 
 use crate::fluid::moist_air;
-use crate::kit::{Kit, Piping};
+use crate::kit::tool::{Bench, Load};
+use crate::kit::{Kit, Piping, Tools};
 use crate::plant::faults::FaultTarget;
 use crate::plant::network::{Boundary, BoundaryId};
 use crate::plant::{
@@ -129,16 +130,20 @@ impl Job {
         }
         let outside = plant.network_mut().add_boundary(open_air(outdoor));
         let outlets = Outlets::lay_out(&mut plant, &fittings, outside);
-        let piping = Piping::lay_out(
-            &mut plant,
-            &fittings,
-            outside,
-            cart.hose,
-            cart.hose_bore,
-            cart.refrigerant,
-        );
-        let mut kit = Kit::on_the_cart(outdoor.t, cart.thermometers, scenario.file.seed);
-        kit.cylinder.rest_on(cart.refrigerant.kilograms());
+        let piping = Piping::lay_out(&mut plant, &fittings, outside, cart.hose, cart.hose_bore);
+        let tools = Tools::set_up(&mut Bench {
+            network: plant.network_mut(),
+            hose: piping.tee(),
+            air: outside,
+            air_temperature: outdoor.t,
+            load: Load {
+                refrigerant: cart.refrigerant,
+                extra: &[],
+                pump_rated: cart.pump_rated,
+            },
+            is_extra: false,
+        });
+        let kit = Kit::on_the_cart(tools, outdoor.t, cart.thermometers, scenario.file.seed);
         let thermostat = Thermostat::set_to(
             site.thermostat.setpoint.map(Temperature::kelvin),
             site.thermostat.differential.kelvins(),

@@ -2,7 +2,7 @@
 
 use crate::plant::Spot;
 use crate::scenario::{Site, Space};
-use crate::text::Message;
+use crate::words::Part;
 
 /// What a fan in an open door changes, m³/s. Chosen: 600 m³/h (common practice, no source).
 const FAN: f64 = 600.0 / 3600.0;
@@ -32,11 +32,11 @@ impl Side {
         }
     }
 
-    /// What a technician calls it.
-    pub(super) const fn label(self) -> Message {
+    /// The part of the unit that stands there.
+    pub(super) const fn part(self) -> Part {
         match self {
-            Self::Outdoor => Message::new("name-outdoor-unit"),
-            Self::Indoor => Message::new("name-indoor-unit"),
+            Self::Outdoor => Part::OutdoorUnit,
+            Self::Indoor => Part::IndoorUnit,
         }
     }
 }

@@ -6,11 +6,11 @@ use super::{Job, TICK, open_air};
 use crate::fluid::gas::MOLAR_MASS;
 use crate::fluid::moist_air;
 use crate::kit::ThermometerPlace;
+use crate::kit::tool::{After, Before, Follow};
 use crate::plant::network::Flux;
 use crate::plant::{Conditions, Joint, Line, Made, Section, Spot};
-use crate::text::Message;
 use crate::units::{ATMOSPHERE, PSI};
-use crate::words::{FindingKind, HoseEnd};
+use crate::words::{FindingKind, HoseEnd, Part, Where};
 
 /// Below this the windings of a compressor under tension break down, Pa absolute.
 /// Chosen: 29 inches of vacuum (common practice, no source).
@@ -29,6 +29,11 @@ impl Job {
         self.set_openings();
         self.plant.tick(&conditions);
         self.let_open_drier_breathe();
+        self.kit.tools.after(&After {
+            network: self.plant.network(),
+            air_temperature: self.climate.outdoor.t,
+            dt: TICK,
+        });
         self.tick += 1;
         self.follow_electrics(TICK);
         self.follow_instruments(&conditions);
@@ -62,12 +67,14 @@ impl Job {
         let manifold = &self.kit.manifold;
         let covered = |line: Line| manifold.hose_on(HoseEnd::of_port(line)).is_some();
         self.outlets.set(&self.fittings, covered, &mut self.plant);
-        self.piping.set(
-            &self.kit,
-            &self.fittings,
-            self.climate.outdoor.t,
-            &mut self.plant,
-        );
+        self.piping.set(&self.kit, &self.fittings, &mut self.plant);
+        let on = self.kit.tool_in_use();
+        let mut at = Before {
+            network: self.plant.network_mut(),
+            is_on: false,
+            air_temperature: self.climate.outdoor.t,
+        };
+        self.kit.tools.before(on, &mut at);
     }
 
     /// Weather, and what of the air side runs.
@@ -112,20 +119,20 @@ impl Job {
         );
         let power = self.plant.operating().compressor_power;
         if self.electrics.follow(suction, discharge, power, dt) {
-            self.watch.note(
-                self.tick,
-                FindingKind::HighPressureTrip,
-                Message::new("name-compressor"),
-                1.0,
-            );
+            let kind = FindingKind::HighPressureTrip;
+            self.watch.note(self.tick, kind, Part::Compressor, 1.0);
         }
         let runs = self.electrics.compressor_runs();
         self.running_ticks = if runs { self.running_ticks + 1 } else { 0 };
     }
 
     fn follow_instruments(&mut self, conditions: &Conditions) {
-        self.piping
-            .follow(&mut self.kit, &self.plant, self.climate.outdoor.t, TICK);
+        self.piping.follow(&mut self.kit, &self.plant, TICK);
+        self.kit.tools.follow(&Follow {
+            network: self.plant.network(),
+            air_temperature: self.climate.outdoor.t,
+            dt: TICK,
+        });
         let pressure = self
             .piping
             .at_micron_gauge(&self.kit, &self.fittings, &self.plant);
@@ -133,8 +140,7 @@ impl Job {
         if kit.micron_gauge.follow(pressure, TICK, &mut kit.noise) {
             let gauge = pressure - ATMOSPHERE;
             let kind = FindingKind::MicronGaugeOverPressured;
-            self.watch
-                .note(self.tick, kind, Message::new("name-micron-gauge"), gauge);
+            self.watch.note(self.tick, kind, Where::MicronGauge, gauge);
         }
         let operating = self.plant.operating();
         kit.clamp_meter
@@ -191,54 +197,44 @@ impl Job {
         for spot in Spot::ALL {
             let flux = network.flux(self.outlets.element(spot));
             let inside = self.plant.pressure(self.fittings.place_of(spot));
-            look_at_outlet(&mut self.watch, tick, flux, inside, || spot.label());
+            look_at_outlet(&mut self.watch, tick, flux, inside, spot);
         }
         let outlets = self.piping.outlets();
         for (outlet, node) in outlets.into_iter().zip(self.piping.hose_nodes()) {
             let flux = network.flux(outlet.element);
             let inside = network.node(node).pressure;
-            look_at_outlet(&mut self.watch, tick, flux, inside, || outlet.label.clone());
+            look_at_outlet(&mut self.watch, tick, flux, inside, outlet.at);
         }
-        let pumped = network.flux(self.piping.pump());
-        if pumped.refrigerant > 0.0 {
-            let lost = pumped.refrigerant * TICK;
-            self.watch.grow(
-                tick,
-                FindingKind::PumpedAway,
-                Message::new("name-vacuum-pump"),
-                lost,
-            );
-        }
-        let at_pump = network.node(self.piping.tee()).pressure - ATMOSPHERE;
-        if pumped.mass > 0.0 && at_pump > 10.0 * PSI {
-            self.watch.peak(
-                tick,
-                FindingKind::PumpUnderPressure,
-                Message::new("name-vacuum-pump"),
-                at_pump,
-            );
-        }
+        let after = After {
+            network,
+            air_temperature: self.climate.outdoor.t,
+            dt: TICK,
+        };
+        let watch = &mut self.watch;
+        self.kit.tools.watch(&after, &mut |finding, size| {
+            let at = Where::Tool(finding.tool());
+            watch.take(tick, FindingKind::Tool(finding), at, size);
+        });
         for joint in Joint::ALL {
             if self.fittings.joint(joint).made == Made::Apart {
-                self.watch
-                    .grow(tick, FindingKind::StoodOpen, joint.label(), TICK);
+                self.watch.grow(tick, FindingKind::StoodOpen, joint, TICK);
             }
         }
     }
 
-    /// Test gas above the nameplate, nitrogen without a regulator.
+    /// Test gas above the nameplate.
     fn look_at_pressures(&mut self) {
         let tick = self.tick;
         let (low, high) = self.test_pressures;
         let places = [
-            (Section::Evaporator, low, Message::new("name-low-side")),
-            (Section::SuctionLine, low, Message::new("name-low-side")),
-            (Section::LiquidLine, high, Message::new("name-liquid-line")),
-            (Section::Condenser, high, Message::new("name-outdoor-coil")),
+            (Section::Evaporator, low, Where::Part(Part::LowSide)),
+            (Section::SuctionLine, low, Where::Part(Part::LowSide)),
+            (Section::LiquidLine, high, Where::Part(Part::LiquidLine)),
+            (Section::Condenser, high, Where::Spot(Spot::OutdoorCoil)),
         ];
-        let receiver = (Section::Receiver, high, Message::new("name-receiver"));
+        let receiver = (Section::Receiver, high, Where::Part(Part::Receiver));
         let receiver = self.plant.has_receiver().then_some(receiver);
-        for (place, limit, label) in places.into_iter().chain(receiver) {
+        for (place, limit, at) in places.into_iter().chain(receiver) {
             let node = self.plant.network().node(self.plant.node(place));
             let excess = node.pressure - limit - ATMOSPHERE;
             if excess > 0.0 {
@@ -246,18 +242,9 @@ impl Job {
                 let molar_mass = self.plant.refrigerant().molar_mass();
                 if gas > TEST_GAS * (gas + node.refrigerant / molar_mass) {
                     self.watch
-                        .peak(tick, FindingKind::OverNameplate, label, excess);
+                        .peak(tick, FindingKind::OverNameplate, at, excess);
                 }
             }
-        }
-        let nitrogen = self.plant.network().flux(self.piping.from_nitrogen()).gas[0];
-        if nitrogen > 0.0 && !self.kit.nitrogen.regulator_fitted {
-            self.watch.grow(
-                tick,
-                FindingKind::NoRegulator,
-                Message::new("name-nitrogen"),
-                TICK,
-            );
         }
     }
 
@@ -273,25 +260,21 @@ impl Job {
             self.watch.note(
                 tick,
                 FindingKind::EnergisedInDeepVacuum,
-                Message::new("name-compressor"),
+                Part::Compressor,
                 1.0,
             );
             return;
         }
         if suction < ATMOSPHERE - 0.5 * PSI {
-            self.watch.grow(
-                tick,
-                FindingKind::RanInVacuum,
-                Message::new("name-compressor"),
-                TICK,
-            );
+            self.watch
+                .grow(tick, FindingKind::RanInVacuum, Part::Compressor, TICK);
         }
         let operating = self.plant.operating();
         if operating.compressor_flow < OIL_RETURN * self.rated_flow {
             self.watch.grow(
                 tick,
                 FindingKind::RanWithoutOilReturn,
-                Message::new("name-compressor"),
+                Part::Compressor,
                 TICK,
             );
         }
@@ -300,7 +283,7 @@ impl Job {
             self.watch.grow(
                 tick,
                 FindingKind::LiquidToCompressor,
-                Message::new("name-compressor"),
+                Part::Compressor,
                 liquid,
             );
         }
@@ -308,24 +291,14 @@ impl Job {
 }
 
 /// What goes out and comes in at one place, `inside` Pa behind it.
-fn look_at_outlet(
-    watch: &mut Watch,
-    tick: u64,
-    flux: &Flux,
-    inside: f64,
-    label: impl Fn() -> Message,
-) {
+fn look_at_outlet(watch: &mut Watch, tick: u64, flux: &Flux, inside: f64, at: impl Into<Where>) {
+    let at = at.into();
     if flux.refrigerant > 0.0 {
-        watch.grow(
-            tick,
-            FindingKind::Released,
-            label(),
-            flux.refrigerant * TICK,
-        );
+        watch.grow(tick, FindingKind::Released, at, flux.refrigerant * TICK);
     }
     // Air that a vacuum draws, not the breath that moves through an open joint.
     let air = -flux.gas[1] * MOLAR_MASS[1] * TICK;
     if air > 0.0 && inside < ATMOSPHERE - 0.5 * PSI {
-        watch.grow(tick, FindingKind::AirDrawnIn, label(), air);
+        watch.grow(tick, FindingKind::AirDrawnIn, at, air);
     }
 }

@@ -62,7 +62,7 @@ impl Manifold {
     /// Every number of the state, for digests.
     pub fn visit_state(&self, visit: &mut dyn FnMut(f64)) {
         for hose in &self.hoses {
-            visit(hose.end.map_or(-1.0, |end| f64::from(end as u8)));
+            visit(hose.end.map_or(-1.0, |end| f64::from(end.number())));
             visit(hose.purging);
             visit(hose.spilling);
             visit(f64::from(u8::from(hose.purged)));

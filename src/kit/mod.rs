@@ -3,29 +3,37 @@
 mod bubbles;
 mod clamp_meter;
 mod detector;
+mod finding_row;
 mod gauge;
 mod instrument;
 mod manifold;
 mod micron_gauge;
-mod nitrogen;
+pub mod nitrogen;
 mod piping;
 mod place;
-mod refrigerant_cylinder;
+pub(crate) mod plain;
+pub mod refrigerant_cylinder;
+mod stage;
 mod thermometer;
-mod vacuum_pump;
+pub mod tool;
+pub mod tools;
+pub mod vacuum_pump;
 
 pub use bubbles::BubbleSolution;
 pub use clamp_meter::ClampMeter;
 pub use detector::Detector;
+pub use finding_row::{Counts, FindingRow, Item, RowPrice};
 pub use gauge::PressureGauge;
 pub use instrument::Instrument;
 pub use manifold::{HoseState, Manifold};
 pub use micron_gauge::MicronGauge;
 pub use nitrogen::NitrogenSet;
-pub use piping::{Outlet, Piping};
+pub use piping::{OutletPlace, Piping};
 pub use place::{GaugePlace, Hose, HoseEnd, ThermometerPlace};
 pub use refrigerant_cylinder::RefrigerantCylinder;
+pub use stage::Stage;
 pub use thermometer::Thermometers;
+pub use tools::Tools;
 pub use vacuum_pump::VacuumPump;
 
 use rand_chacha::ChaCha8Rng;
@@ -36,12 +44,8 @@ use rand_chacha::rand_core::SeedableRng;
 pub struct Kit {
     /// Manifold with its hoses and gauges.
     pub manifold: Manifold,
-    /// Nitrogen cylinder and regulator.
-    pub nitrogen: NitrogenSet,
-    /// Refrigerant cylinder on its scale.
-    pub cylinder: RefrigerantCylinder,
-    /// Vacuum pump.
-    pub pump: VacuumPump,
+    /// What the centre hose can be put on.
+    pub tools: Tools,
     /// Micron gauge.
     pub micron_gauge: MicronGauge,
     /// Electronic leak detector.
@@ -59,14 +63,12 @@ pub struct Kit {
 }
 
 impl Kit {
-    /// The kit on its cart at an air temperature, K, with so many thermometers and a seed for the
-    /// noise of the instruments.
-    pub fn on_the_cart(air: f64, thermometers: u8, seed: u64) -> Self {
+    /// The kit on its cart at an air temperature, K, with these tools, so many thermometers and a
+    /// seed for the noise of the instruments.
+    pub fn on_the_cart(tools: Tools, air: f64, thermometers: u8, seed: u64) -> Self {
         Self {
             manifold: Manifold::on_the_cart(),
-            nitrogen: NitrogenSet::full(),
-            cylinder: RefrigerantCylinder::closed(),
-            pump: VacuumPump::with_fresh_oil(),
+            tools,
             micron_gauge: MicronGauge::on_the_cart(),
             detector: Detector::put_away(),
             bubbles: BubbleSolution::default(),
@@ -77,12 +79,15 @@ impl Kit {
         }
     }
 
+    /// The tool that the centre hose is on.
+    pub fn tool_in_use(&self) -> Option<tools::Name> {
+        self.manifold.hose(Hose::Centre).end.and_then(HoseEnd::tool)
+    }
+
     /// Every number of the state, for digests.
     pub fn visit_state(&self, visit: &mut dyn FnMut(f64)) {
         self.manifold.visit_state(visit);
-        self.nitrogen.visit_state(visit);
-        self.cylinder.visit_state(visit);
-        self.pump.visit_state(visit);
+        self.tools.visit_state(visit);
         self.micron_gauge.visit_state(visit);
         self.detector.visit_state(visit);
         self.bubbles.visit_state(visit);

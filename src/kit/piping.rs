@@ -1,13 +1,13 @@
-//! How the kit joins the circuit: the nodes of hoses and cylinder, and what connects them.
+//! How the manifold joins the circuit: the nodes of its hoses, and what connects them.
 
-use super::{GaugePlace, Hose, HoseEnd, Kit, vacuum_pump};
+use super::tool::opening;
+use super::tools::Name;
+use super::{GaugePlace, Hose, HoseEnd, Kit};
 use crate::plant::network::{
-    Boundary, BoundaryId, Direction, Draws, ElementId, End, Fill, Law, Network, NodeId, NodeSpec,
-    Path, Restriction,
+    BoundaryId, ElementId, End, Fill, Law, Network, NodeId, NodeSpec, Path, Restriction,
 };
 use crate::plant::{Fittings, Line, Plant, Spot};
-use crate::text::Message;
-use crate::units::{Length, Mass};
+use crate::units::Length;
 use std::f64::consts::FRAC_PI_4;
 
 /// The bore of an access port without its core, and of a core tool, m. Chosen: 1/4 in flare.
@@ -18,29 +18,18 @@ const HAND_VALVE: f64 = 1.8e-5;
 const PURGE: f64 = 2.0e-7;
 /// The area of a hose end that spills until its fitting has shut, m². Chosen.
 const SPILL: f64 = 4.0e-7;
-/// The area of the seat of a nitrogen regulator, m². Chosen: 100 psig within half a minute.
-const REGULATOR: f64 = 5.0e-6;
-/// The area of the valve of a refrigerant cylinder, m². Chosen.
-const CYLINDER_VALVE: f64 = 8.0e-6;
-/// The inner volume of a 30 lb refrigerant cylinder, m³ (common practice, no source).
-const CYLINDER_VOLUME: f64 = 13.4e-3;
 
 /// The lines of the kit in the network.
 #[derive(Debug, Clone)]
 pub struct Piping {
-    nitrogen: BoundaryId,
     sides: [Side; 2],
     centre: NodeId,
     tee: NodeId,
-    cylinder: NodeId,
     bore: f64,
     length: f64,
     centre_hose: ElementId,
     centre_to_air: ElementId,
     tee_to_air: ElementId,
-    pump: ElementId,
-    from_nitrogen: ElementId,
-    from_cylinder: ElementId,
 }
 
 /// The low or the high side of the manifold with its hose.
@@ -53,30 +42,37 @@ struct Side {
     to_air: ElementId,
 }
 
-/// What leaves the kit to the air in a tick, by place.
-#[derive(Debug, Clone)]
+/// What leaves the hoses to the air in a tick, by place.
+#[derive(Debug, Clone, Copy)]
 pub struct Outlet {
     /// The element through which it goes.
     pub element: ElementId,
-    /// What a technician calls the place.
-    pub label: Message,
+    /// The place.
+    pub at: OutletPlace,
+}
+
+/// A place where a hose or the manifold opens to the air.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum OutletPlace {
+    /// A hose.
+    Hose(Hose),
+    /// The centre of the manifold.
+    ManifoldCentre,
 }
 
 impl Piping {
-    /// Lays the hoses out, full of the air of the place, and stands the cylinder on its scale.
+    /// Lays the hoses out, full of the air of the place.
     pub fn lay_out(
         plant: &mut Plant,
         fittings: &Fittings,
         air: BoundaryId,
         hose: Length,
         bore: Length,
-        cylinder: Mass,
     ) -> Self {
         let (bore, length) = (bore.metres(), hose.metres());
         let hose_volume = FRAC_PI_4 * bore * bore * length;
         let ends = Line::ALL.map(|line| plant.node(fittings.place_of(Spot::Port(line))));
         let network = plant.network_mut();
-        let air_temperature = network.boundary(air).temperature;
         // Chosen: a manifold's chamber holds 30 mL and weighs some hundred grams of brass.
         let small = |volume: f64| NodeSpec {
             volume,
@@ -87,20 +83,6 @@ impl Piping {
         let sides = [0, 1].map(|_| network.add_node(small(hose_volume + 30e-6)));
         let centre = network.add_node(small(20e-6));
         let tee = network.add_node(small(hose_volume + 15e-6));
-        let cylinder = network.add_node(NodeSpec {
-            volume: CYLINDER_VOLUME,
-            wall: 3000.0,
-            to_ambient: 3.0,
-            fill: Fill::Refrigerant {
-                mass: cylinder.kilograms(),
-                temperature: air_temperature,
-            },
-        });
-        let nitrogen = network.add_boundary(Boundary {
-            pressure: crate::units::ATMOSPHERE,
-            temperature: air_temperature,
-            moles: [1.0, 0.0, 0.0],
-        });
         let shut =
             |network: &mut Network, from: End, to: End| network.add_element(from, to, Law::Shut);
         let air_end = End::Boundary(air);
@@ -111,24 +93,19 @@ impl Piping {
             to_air: shut(network, End::Node(node), air_end),
         });
         Self {
-            nitrogen,
             sides,
             centre,
             tee,
-            cylinder,
             bore,
             length,
             centre_hose: shut(network, End::Node(centre), End::Node(tee)),
             centre_to_air: shut(network, End::Node(centre), air_end),
             tee_to_air: shut(network, End::Node(tee), air_end),
-            pump: shut(network, End::Node(tee), air_end),
-            from_nitrogen: shut(network, End::Boundary(nitrogen), End::Node(tee)),
-            from_cylinder: shut(network, End::Node(cylinder), End::Node(tee)),
         }
     }
 
     /// Sets what is open and what is shut for the next tick.
-    pub fn set(&self, kit: &Kit, fittings: &Fittings, air_temperature: f64, plant: &mut Plant) {
+    pub fn set(&self, kit: &Kit, fittings: &Fittings, plant: &mut Plant) {
         let network = plant.network_mut();
         for (hose, side) in [Hose::Low, Hose::High].into_iter().zip(self.sides) {
             let state = kit.manifold.hose(hose);
@@ -153,75 +130,19 @@ impl Piping {
         let purge = if centre.purging > 0.0 { PURGE } else { 0.0 };
         network.set_law(self.centre_to_air, opening(purge));
         network.set_law(self.tee_to_air, Self::tee_opening(centre));
-        self.set_service(kit, air_temperature, network);
     }
 
-    /// Sets pump, nitrogen and cylinder at the far end of the centre hose.
-    fn set_service(&self, kit: &Kit, air_temperature: f64, network: &mut Network) {
-        let end = kit.manifold.hose(Hose::Centre).end;
-        let pump = if end == Some(HoseEnd::VacuumPump) && kit.pump.draws() {
-            Law::Pump {
-                displacement: vacuum_pump::DISPLACEMENT,
-                ultimate: kit.pump.ultimate(),
-            }
-        } else {
-            Law::Shut
-        };
-        network.set_law(self.pump, pump);
-        let nitrogen = match kit.nitrogen.outlet_pressure(air_temperature) {
-            Some(pressure) if end == Some(HoseEnd::Nitrogen) => {
-                let moles = [1.0, 0.0, 0.0];
-                let outlet = Boundary {
-                    pressure,
-                    temperature: air_temperature,
-                    moles,
-                };
-                network.set_boundary(self.nitrogen, outlet);
-                let seat = Path::through(&[Restriction::opening(REGULATOR)]);
-                Law::Path(seat.only(Direction::Forward))
-            }
-            _ => Law::Shut,
-        };
-        network.set_law(self.from_nitrogen, nitrogen);
-        let cylinder = end == Some(HoseEnd::RefrigerantCylinder);
-        let area = if cylinder {
-            CYLINDER_VALVE * kit.cylinder.valve.get()
-        } else {
-            0.0
-        };
-        network.set_law(self.from_cylinder, opening(area));
-        let draws = if kit.cylinder.inverted {
-            Draws::Liquid
-        } else {
-            Draws::Vapour
-        };
-        network.set_draws(self.cylinder, draws);
-    }
-
-    /// What the tick did to the tools: hoses stop spilling, the pump's oil takes water, the
-    /// nitrogen cylinder empties, gauges and scale follow.
-    pub fn follow(&self, kit: &mut Kit, plant: &Plant, air_temperature: f64, dt: f64) {
+    /// Lets a tick pass: hoses stop spilling, the gauges of the manifold follow.
+    pub fn follow(&self, kit: &mut Kit, plant: &Plant, dt: f64) {
         let network = plant.network();
         for hose in Hose::ALL {
             let state = kit.manifold.hose_mut(hose);
             state.purging = (state.purging - dt).max(0.0);
             state.spilling = (state.spilling - dt).max(0.0);
         }
-        let water = network.flux(self.pump).gas[2] * crate::fluid::gas::MOLAR_MASS[2];
-        kit.pump.pass_water(water.max(0.0) * dt, dt);
-        kit.nitrogen
-            .give(network.flux(self.from_nitrogen).gas[0] * dt);
         let [low, high] = self.sides.map(|side| network.node(side.node).pressure);
         kit.manifold.low_gauge.follow(low, dt);
         kit.manifold.high_gauge.follow(high, dt);
-        kit.cylinder
-            .follow(network.node(self.cylinder).refrigerant, dt);
-        let outlet = kit.nitrogen.outlet_pressure(air_temperature);
-        kit.nitrogen.follow(
-            outlet.unwrap_or(crate::units::ATMOSPHERE),
-            air_temperature,
-            dt,
-        );
     }
 
     /// The pressure that the micron gauge meets, Pa absolute.
@@ -245,56 +166,31 @@ impl Piping {
             GaugePlace::SuctionPort => at_port(Line::Suction),
             GaugePlace::LiquidPort => at_port(Line::Liquid),
             GaugePlace::Pump => {
-                let on = kit.manifold.hose(Hose::Centre).end == Some(HoseEnd::VacuumPump);
-                match (on, kit.pump.running) {
+                let on = kit.tool_in_use() == Some(Name::VacuumPump);
+                let pump = &kit.tools.vacuum_pump;
+                match (on, pump.running) {
                     (true, _) => network.node(self.tee).pressure,
-                    (false, true) => kit.pump.ultimate(),
+                    (false, true) => pump.ultimate(),
                     (false, false) => crate::units::ATMOSPHERE,
                 }
             }
         }
     }
 
-    /// Where the kit opens to the air, with the words for each place.
+    /// Where the hoses open to the air.
     pub fn outlets(&self) -> [Outlet; 4] {
+        let outlet = |element, at| Outlet { element, at };
         [
-            Outlet {
-                element: self.sides[0].to_air,
-                label: Message::new("name-hose-low"),
-            },
-            Outlet {
-                element: self.sides[1].to_air,
-                label: Message::new("name-hose-high"),
-            },
-            Outlet {
-                element: self.centre_to_air,
-                label: Message::new("name-manifold-centre"),
-            },
-            Outlet {
-                element: self.tee_to_air,
-                label: Message::new("name-hose-centre"),
-            },
+            outlet(self.sides[0].to_air, OutletPlace::Hose(Hose::Low)),
+            outlet(self.sides[1].to_air, OutletPlace::Hose(Hose::High)),
+            outlet(self.centre_to_air, OutletPlace::ManifoldCentre),
+            outlet(self.tee_to_air, OutletPlace::Hose(Hose::Centre)),
         ]
-    }
-
-    /// The element through which the vacuum pump draws.
-    pub const fn pump(&self) -> ElementId {
-        self.pump
-    }
-
-    /// The element through which nitrogen comes.
-    pub const fn from_nitrogen(&self) -> ElementId {
-        self.from_nitrogen
     }
 
     /// The node at the far end of the centre hose.
     pub const fn tee(&self) -> NodeId {
         self.tee
-    }
-
-    /// The node of the refrigerant cylinder.
-    pub const fn cylinder(&self) -> NodeId {
-        self.cylinder
     }
 
     /// The nodes of low side, high side, centre and far end of the centre hose.
@@ -357,13 +253,4 @@ fn port_bore() -> Restriction {
 
 fn path(restrictions: &[Restriction]) -> Law {
     Law::Path(Path::through(restrictions))
-}
-
-/// An opening of this area, m²; shut when it has none.
-fn opening(area: f64) -> Law {
-    if area > 0.0 {
-        path(&[Restriction::opening(area)])
-    } else {
-        Law::Shut
-    }
 }

@@ -1,9 +1,10 @@
 //! Where kit goes: hoses and what they can be put on, the micron gauge, thermometers.
 
+use super::plain::plain;
+use super::tools::Name;
 use crate::plant::Line;
-use crate::text::Message;
 use serde::{Deserialize, Serialize};
-use strum::VariantArray;
+use strum::{EnumIter, IntoEnumIterator, VariantArray, VariantNames};
 
 /// A hose of the manifold. By trade custom the low hose is blue, the high red, the centre yellow.
 #[derive(
@@ -22,60 +23,46 @@ impl Hose {
     /// All three.
     pub const ALL: [Self; Self::VARIANTS.len()] =
         *Self::VARIANTS.first_chunk().expect("as long as itself");
-
-    /// What a technician calls it.
-    pub const fn label(self) -> Message {
-        match self {
-            Self::Low => Message::new("name-hose-low"),
-            Self::High => Message::new("name-hose-high"),
-            Self::Centre => Message::new("name-hose-centre"),
-        }
-    }
-
-    /// What a technician calls the hand valve of its side; the centre has none.
-    pub const fn valve_label(self) -> Message {
-        match self {
-            Self::Low => Message::new("name-hand-valve-low"),
-            Self::High => Message::new("name-hand-valve-high"),
-            Self::Centre => Message::new("name-manifold-centre"),
-        }
-    }
 }
 
-/// What the far end of a hose is on.
+/// What the far end of a hose is on. A file names a tool alone: `Nitrogen`, not `Tool(Nitrogen)`.
 #[derive(
-    Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize, VariantArray,
+    Debug,
+    Clone,
+    Copy,
+    PartialEq,
+    Eq,
+    PartialOrd,
+    Ord,
+    Serialize,
+    Deserialize,
+    EnumIter,
+    VariantNames,
 )]
+#[serde(remote = "Self")]
 pub enum HoseEnd {
     /// The suction valve's access port.
     SuctionPort,
     /// The liquid valve's access port.
     LiquidPort,
-    /// The inlet of the vacuum pump.
-    VacuumPump,
-    /// The outlet of the nitrogen cylinder, through its regulator when one is fitted.
-    Nitrogen,
-    /// The valve of the refrigerant cylinder.
-    RefrigerantCylinder,
     /// Nothing: the end is held open to the air.
     OpenAir,
+    /// A tool: its valve, its inlet or its outlet.
+    #[serde(skip)]
+    #[strum(disabled)]
+    Tool(Name),
 }
 
-impl HoseEnd {
-    /// Every place a hose can go.
-    pub const ALL: [Self; Self::VARIANTS.len()] =
-        *Self::VARIANTS.first_chunk().expect("as long as itself");
+plain!(HoseEnd, Name, earlier: []);
 
-    /// What a technician calls it.
-    pub const fn label(self) -> Message {
-        match self {
-            Self::SuctionPort => Line::Suction.port_label(),
-            Self::LiquidPort => Line::Liquid.port_label(),
-            Self::VacuumPump => Message::new("name-vacuum-pump"),
-            Self::Nitrogen => Message::new("name-nitrogen"),
-            Self::RefrigerantCylinder => Message::new("name-cylinder"),
-            Self::OpenAir => Message::new("name-open-air"),
-        }
+impl HoseEnd {
+    /// Every place a hose can go, if all tools were brought.
+    pub fn all() -> impl Iterator<Item = Self> {
+        let tools = <Name as VariantArray>::VARIANTS
+            .iter()
+            .copied()
+            .map(Self::Tool);
+        Self::iter().chain(tools)
     }
 
     /// The access port that this is, if it is one.
@@ -83,7 +70,15 @@ impl HoseEnd {
         match self {
             Self::SuctionPort => Some(Line::Suction),
             Self::LiquidPort => Some(Line::Liquid),
-            Self::VacuumPump | Self::Nitrogen | Self::RefrigerantCylinder | Self::OpenAir => None,
+            Self::OpenAir | Self::Tool(_) => None,
+        }
+    }
+
+    /// The tool that this is, if it is one.
+    pub const fn tool(self) -> Option<Name> {
+        match self {
+            Self::Tool(name) => Some(name),
+            Self::SuctionPort | Self::LiquidPort | Self::OpenAir => None,
         }
     }
 
@@ -92,6 +87,17 @@ impl HoseEnd {
         match line {
             Line::Suction => Self::SuctionPort,
             Line::Liquid => Self::LiquidPort,
+        }
+    }
+
+    /// Its number in digests.
+    pub(super) const fn number(self) -> u8 {
+        match self {
+            Self::SuctionPort => 0,
+            Self::LiquidPort => 1,
+            // The first three tools keep the numbers that earlier digests gave them.
+            Self::Tool(name) => [3, 4, 2, 6, 7, 8, 9][name as usize],
+            Self::OpenAir => 5,
         }
     }
 }
@@ -117,17 +123,6 @@ impl GaugePlace {
     /// Every place.
     pub const ALL: [Self; Self::VARIANTS.len()] =
         *Self::VARIANTS.first_chunk().expect("as long as itself");
-
-    /// The place, as one says where the gauge is.
-    pub const fn label(self) -> Message {
-        Message::new(match self {
-            Self::Cart => "reading-gauge-on-cart",
-            Self::Pump => "reading-gauge-at-pump",
-            Self::Manifold => "reading-gauge-at-manifold",
-            Self::SuctionPort => "reading-gauge-at-suction-port",
-            Self::LiquidPort => "reading-gauge-at-liquid-port",
-        })
-    }
 }
 
 /// Where a thermometer can be clamped or hung.
@@ -160,20 +155,6 @@ impl ThermometerPlace {
 }
 
 impl ThermometerPlace {
-    /// What a technician calls it.
-    pub const fn label(self) -> Message {
-        match self {
-            Self::SuctionLine => Message::new("name-suction-line"),
-            Self::LiquidLine => Message::new("name-liquid-line"),
-            Self::AfterDrier => Message::new("name-after-drier"),
-            Self::DischargeLine => Message::new("name-discharge-line"),
-            Self::OutdoorAir => Message::new("name-outdoor-air"),
-            Self::ReturnAir => Message::new("name-return-air"),
-            Self::ReturnWetBulb => Message::new("name-return-wet-bulb"),
-            Self::SupplyAir => Message::new("name-supply-air"),
-        }
-    }
-
     /// Whether it is clamped on a pipe, with its error of contact.
     pub const fn is_on_a_pipe(self) -> bool {
         matches!(

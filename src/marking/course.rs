@@ -1,7 +1,9 @@
 //! What a replay yields for marking: what could be seen, second by second and at each action.
 
 use crate::job::{Entry, TICKS_PER_SECOND, Truth};
-use crate::plant::{Line, Spot};
+use crate::kit::refrigerant_cylinder::Milestone::Opened as CylinderOpened;
+use crate::kit::tools;
+use crate::plant::Line;
 use crate::words::{
     Action, Diagnosis, Finding, GaugePlace, Milestone, Quantity, Reading, SheetField, Shown, Status,
 };
@@ -14,7 +16,7 @@ const RUN_IN: f64 = 600.0;
 /// What makes an earlier run prove nothing any more: the circuit is not the one that ran.
 const UNDOES_PROOF: [Milestone; 4] = [
     Milestone::BrokeAnyJoint,
-    Milestone::CylinderOpened,
+    Milestone::Tool(tools::Milestone::RefrigerantCylinder(CylinderOpened)),
     Milestone::FrontSeated(Line::Liquid),
     Milestone::FrontSeated(Line::Suction),
 ];
@@ -60,16 +62,13 @@ pub struct Sample {
     pub seen: Seen,
 }
 
-/// How many readings there are: the faces, then the bubbles at each spot.
-const READINGS: usize = Reading::FACES.len() + Spot::ALL.len();
-
 /// What could be seen at a moment: every reading, every status, the place of the micron gauge.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Seen {
-    /// In SI by [`index`]; not a number shows nothing, infinity is over range.
-    readings: [f64; READINGS],
+    /// In SI by [`Reading::index`]; not a number shows nothing, infinity is over range.
+    readings: [f64; Reading::COUNT],
     /// One bit for each status.
-    statuses: u16,
+    statuses: u32,
     /// Where the micron gauge is.
     gauge: GaugePlace,
 }
@@ -78,7 +77,7 @@ impl Seen {
     /// Every instrument put away and nothing so.
     pub const fn nothing() -> Self {
         Self {
-            readings: [f64::NAN; READINGS],
+            readings: [f64::NAN; Reading::COUNT],
             statuses: 0,
             gauge: GaugePlace::Cart,
         }
@@ -87,7 +86,7 @@ impl Seen {
     /// The same with a reading.
     #[must_use]
     pub fn with(mut self, reading: Reading, shown: Shown) -> Self {
-        self.readings[index(reading)] = match shown {
+        self.readings[reading.index()] = match shown {
             Shown::Value(quantity) => quantity.si,
             Shown::OverRange => f64::INFINITY,
             Shown::Nothing => f64::NAN,
@@ -97,8 +96,8 @@ impl Seen {
 
     /// The same with a status that is so, or is not.
     #[must_use]
-    pub const fn with_status(mut self, status: Status, is_so: bool) -> Self {
-        let bit = 1 << status as u16;
+    pub fn with_status(mut self, status: Status, is_so: bool) -> Self {
+        let bit = 1 << status.index();
         if is_so {
             self.statuses |= bit;
         } else {
@@ -116,7 +115,7 @@ impl Seen {
 
     /// What an instrument showed.
     pub fn shown(&self, reading: Reading) -> Shown {
-        let si = self.readings[index(reading)];
+        let si = self.readings[reading.index()];
         if si.is_nan() {
             Shown::Nothing
         } else if si == f64::INFINITY {
@@ -128,29 +127,13 @@ impl Seen {
     }
 
     /// Whether something could be seen to be so.
-    pub const fn is(&self, status: Status) -> bool {
-        self.statuses & (1 << status as u16) != 0
+    pub fn is(&self, status: Status) -> bool {
+        self.statuses & (1 << status.index()) != 0
     }
 
     /// Where the micron gauge was.
     pub const fn gauge(&self) -> GaugePlace {
         self.gauge
-    }
-}
-
-/// The place of a reading in a moment: [`Reading::FACES`] in its order, then the spots.
-fn index(reading: Reading) -> usize {
-    match reading {
-        Reading::LowGauge => 0,
-        Reading::HighGauge => 1,
-        Reading::Microns => 2,
-        Reading::NitrogenOutlet => 3,
-        Reading::NitrogenCylinder => 4,
-        Reading::Scale => 5,
-        Reading::CompressorAmps => 6,
-        Reading::Detector => 7,
-        Reading::Thermometer(place) => 8 + place as usize,
-        Reading::Bubbles(spot) => Reading::FACES.len() + spot.index(),
     }
 }
 
@@ -192,17 +175,5 @@ impl Course {
     /// The length of the course, s.
     pub const fn duration(&self) -> f64 {
         self.end as f64 / TICKS_PER_SECOND as f64
-    }
-}
-
-#[cfg(test)]
-mod tests {
-    use super::*;
-
-    #[test]
-    fn every_reading_has_a_place_of_its_own() {
-        let spots = Spot::ALL.into_iter().map(Reading::Bubbles);
-        let places: Vec<usize> = Reading::FACES.into_iter().chain(spots).map(index).collect();
-        assert_eq!(places, (0..READINGS).collect::<Vec<_>>());
     }
 }

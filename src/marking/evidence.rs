@@ -119,12 +119,10 @@ pub fn milestone(milestone: Milestone) -> Message {
         Milestone::DrierOut => "mark-drier-out",
         Milestone::DrierIn => "mark-drier-in",
         Milestone::ChangedFilter => "mark-changed-filter",
-        Milestone::NitrogenOpened => "mark-nitrogen-opened",
-        Milestone::PumpStarted => "mark-pump-started",
         Milestone::CoolingCalled => "mark-cooling-called",
         Milestone::LockedOut => "mark-locked-out",
         Milestone::VerifiedDead => "mark-verified-dead",
-        Milestone::CylinderOpened => "mark-cylinder-opened",
+        Milestone::Tool(milestone) => milestone.key(),
         Milestone::Ventilated => "mark-ventilated",
         Milestone::Diagnosed => "mark-diagnosed",
         Milestone::HandedBack => "mark-handed-back",
@@ -132,19 +130,17 @@ pub fn milestone(milestone: Milestone) -> Message {
 }
 
 /// A status as it is when it is so, or when it is not.
-pub const fn status(status: Status, is_so: bool) -> Message {
+pub fn status(status: Status, is_so: bool) -> Message {
     let (so, not_so) = match status {
         Status::CompressorRuns => ("mark-compressor-runs", "mark-compressor-stands"),
-        Status::Evacuating => ("mark-evacuating", "mark-not-evacuating"),
-        Status::PumpShutOff => ("mark-pump-shut-off", "mark-pump-not-shut-off"),
         Status::GaugeAwayFromPump => ("mark-gauge-away", "mark-gauge-not-away"),
         Status::GaugeAtUnit => ("mark-gauge-at-unit", "mark-gauge-not-at-unit"),
-        Status::NitrogenShutOff => ("mark-nitrogen-shut-off", "mark-nitrogen-not-shut-off"),
-        Status::RegulatorFitted => ("mark-regulator-fitted", "mark-regulator-not-fitted"),
         Status::BothHandValvesOpen => ("mark-hand-valves-open", "mark-hand-valves-not-open"),
         Status::ChargeIsolated => ("mark-charge-isolated", "mark-charge-not-isolated"),
         Status::LockedOut => ("mark-is-locked-out", "mark-is-not-locked-out"),
         Status::Ventilated => ("mark-is-ventilated", "mark-is-not-ventilated"),
+        Status::Tool(status) if is_so => return Message::new(status.key()),
+        Status::Tool(status) => return Message::form_of(status.key(), "not"),
     };
     Message::new(if is_so { so } else { not_so })
 }

@@ -20,7 +20,7 @@ pub(super) fn judge(course: &Course, kind: FindingKind, up_to: Option<Level>) ->
     }
     let quoted = found.iter().take(QUOTED);
     let mut evidence: Vec<Evidence> = quoted
-        .map(|finding| Evidence::at(finding.tick, finding.text.clone()))
+        .map(|finding| Evidence::at(finding.tick, finding.text()))
         .collect();
     if found.len() > QUOTED {
         let more = Message::new("mark-and-more").with("count", found.len() - QUOTED);

@@ -3,23 +3,7 @@
 use super::course::{Course, Seen};
 use crate::attempt::Observer;
 use crate::job::Job;
-use crate::plant::Spot;
 use crate::words::{Action, Reading, SheetField, Status};
-
-/// Every status that a criterion can name.
-const STATUSES: [Status; 11] = [
-    Status::CompressorRuns,
-    Status::Evacuating,
-    Status::PumpShutOff,
-    Status::GaugeAwayFromPump,
-    Status::GaugeAtUnit,
-    Status::NitrogenShutOff,
-    Status::RegulatorFitted,
-    Status::BothHandValvesOpen,
-    Status::ChargeIsolated,
-    Status::LockedOut,
-    Status::Ventilated,
-];
 
 /// Keeps the course of a replay that it watches.
 #[derive(Debug, Default)]
@@ -64,13 +48,10 @@ impl Observer for CourseRecorder {
 
 /// Looks at everything that can be seen at a job now.
 fn see(job: &Job) -> Seen {
-    let spots = Spot::ALL.into_iter().map(Reading::Bubbles);
-    let readings = Reading::FACES.into_iter().chain(spots);
-    let seen = readings.fold(Seen::nothing(), |seen, reading| {
+    let seen = Reading::all().fold(Seen::nothing(), |seen, reading| {
         seen.with(reading, job.reading(reading))
     });
-    STATUSES
-        .into_iter()
+    Status::all()
         .fold(seen, |seen, status| {
             seen.with_status(status, job.status(status))
         })

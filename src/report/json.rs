@@ -122,7 +122,7 @@ impl From<&Finding> for FindingRow {
         Self {
             at_s: seconds(finding.tick),
             kind: finding.kind,
-            text: finding.text.to_string(),
+            text: finding.text().to_string(),
             size: finding.size,
             unit: unit(finding.kind),
         }

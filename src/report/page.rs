@@ -99,7 +99,7 @@ impl Page {
         }
         for finding in &self.report.findings {
             let head = format!("  {:>8}  ", evidence::clock(finding.tick));
-            f.write_str(&wrapped(&head, &finding.text.to_string()))?;
+            f.write_str(&wrapped(&head, &finding.text().to_string()))?;
         }
         Ok(())
     }

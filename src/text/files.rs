@@ -18,9 +18,33 @@ macro_rules! files {
 }
 
 files![
-    "action", "attempt", "caption", "caution", "coach", "face", "fault", "field", "finding",
-    "hand", "mark", "name", "narrow", "part", "plate", "reading", "refusal", "room", "scenario",
-    "settings", "sheet", "thought", "time", "window",
+    "action",
+    "attempt",
+    "caption",
+    "caution",
+    "coach",
+    "face",
+    "fault",
+    "field",
+    "finding",
+    "hand",
+    "mark",
+    "name",
+    "narrow",
+    "nitrogen",
+    "part",
+    "plate",
+    "reading",
+    "refrigerant_cylinder",
+    "refusal",
+    "room",
+    "scenario",
+    "settings",
+    "sheet",
+    "thought",
+    "time",
+    "vacuum_pump",
+    "window",
 ];
 
 /// The texts of the shipped scenarios as their files have them.

@@ -21,8 +21,8 @@ pub struct Message(Kind);
 
 #[derive(Debug, Clone, PartialEq, Eq)]
 enum Kind {
-    /// A name of the files with its article.
-    The(&'static str),
+    /// A form of a text of the files: a name with its article, what is said of a thing.
+    Form(&'static str, &'static str),
     /// A text of the files, with what fills its blanks.
     Text {
         key: &'static str,
@@ -76,16 +76,21 @@ impl Message {
     #[must_use]
     pub fn the(self) -> Self {
         match self.0 {
-            Kind::Text { key, .. } => Self(Kind::The(key)),
+            Kind::Text { key, .. } => Self(Kind::Form(key, "the")),
             other => Self(other),
         }
+    }
+
+    /// Another form of a text, as `why` or `goal`; it has no blanks.
+    pub const fn form_of(key: &'static str, form: &'static str) -> Self {
+        Self(Kind::Form(key, form))
     }
 
     /// The message in a language.
     pub fn in_language(&self, language: Language) -> String {
         match &self.0 {
-            Kind::The(key) => {
-                language.joined_up(language.formatted(key, Some("the"), &FluentArgs::new()))
+            Kind::Form(key, form) => {
+                language.joined_up(language.formatted(key, Some(form), &FluentArgs::new()))
             }
             Kind::Text { key, args } => {
                 let mut filled = FluentArgs::with_capacity(args.len());

@@ -2,9 +2,12 @@
 
 use super::{Diagnosis, Level};
 use super::{GaugePlace, Hose, HoseEnd, SheetField, Spot, ThermometerPlace};
+use crate::kit::plain::plain;
+use crate::kit::tools;
 use crate::plant::{Arrow, Joint, Line, ThermostatCall};
-use crate::units::{Fraction, GaugePressure, Torque};
+use crate::units::{Fraction, Torque};
 use serde::{Deserialize, Serialize};
+use strum::VariantNames;
 
 /// What is done to the disconnect of the outdoor unit.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
@@ -20,7 +23,8 @@ pub enum DisconnectMove {
 }
 
 /// One thing done by the technician.
-#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize, VariantNames)]
+#[serde(remote = "Self")]
 pub enum Action {
     /// Put glasses and gloves on, or take them off.
     Protect(bool),
@@ -97,29 +101,6 @@ pub enum Action {
         open: Fraction,
     },
 
-    /// Open or shut the valve of the nitrogen cylinder.
-    NitrogenValve(bool),
-    /// Fit the regulator to the nitrogen cylinder, or take it off.
-    Regulator(bool),
-    /// Turn the regulator's screw to this outlet pressure; 0 is backed off.
-    SetRegulator(GaugePressure),
-
-    /// Set the valve of the refrigerant cylinder.
-    CylinderValve(Fraction),
-    /// Turn the refrigerant cylinder over (liquid) or upright (vapour).
-    CylinderInverted(bool),
-    /// Set the scale to zero as it stands.
-    TareScale,
-
-    /// Run or stop the vacuum pump.
-    Pump(bool),
-    /// Open or shut the valve at the pump's inlet.
-    PumpIsolation(bool),
-    /// Open or shut the gas ballast.
-    GasBallast(bool),
-    /// Change the pump's oil.
-    ChangePumpOil,
-
     /// Put the micron gauge somewhere.
     MicronGauge(GaugePlace),
     /// Open or shut the micron gauge's own valve.
@@ -176,4 +157,28 @@ pub enum Action {
     Diagnose(Diagnosis),
     /// Hand the job back: it is over.
     HandBack,
+
+    /// Work a tool. A file leaves this word out: `Nitrogen(Valve(true))`.
+    #[serde(skip)]
+    Tool(tools::Action),
+}
+
+plain!(Action, tools::Action, earlier: [
+    "NitrogenValve" => Nitrogen "Valve",
+    "Regulator" => Nitrogen "Regulator",
+    "SetRegulator" => Nitrogen "SetRegulator",
+    "CylinderValve" => RefrigerantCylinder "Valve",
+    "CylinderInverted" => RefrigerantCylinder "Inverted",
+    "TareScale" => RefrigerantCylinder "Tare",
+    "Pump" => VacuumPump "Run",
+    "PumpIsolation" => VacuumPump "Inlet",
+    "GasBallast" => VacuumPump "Ballast",
+    "ChangePumpOil" => VacuumPump "ChangeOil",
+]);
+
+impl Action {
+    /// Work on a tool.
+    pub fn of(action: impl Into<tools::Action>) -> Self {
+        Self::Tool(action.into())
+    }
 }

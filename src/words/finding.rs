@@ -1,11 +1,26 @@
 //! What the watch can note.
 
-use super::Dimension;
-use crate::text::Message;
+use super::{Dimension, Where};
+use crate::kit::plain::plain;
+use crate::kit::{Counts, FindingRow, Item, RowPrice, Stage, tools};
 use serde::{Deserialize, Serialize};
+use strum::{EnumIter, IntoEnumIterator, VariantNames};
 
 /// A kind of fact that the job's watch notes.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
+#[derive(
+    Debug,
+    Clone,
+    Copy,
+    PartialEq,
+    Eq,
+    PartialOrd,
+    Ord,
+    Serialize,
+    Deserialize,
+    EnumIter,
+    VariantNames,
+)]
+#[serde(remote = "Self")]
 pub enum FindingKind {
     /// Refrigerant went to the air; size in kilograms.
     Released,
@@ -25,16 +40,10 @@ pub enum FindingKind {
     LiquidToCompressor,
     /// A part stood above its nameplate pressure; size is the excess, Pa.
     OverNameplate,
-    /// Nitrogen was let in without a regulator.
-    NoRegulator,
     /// The high-pressure switch had to stop the compressor.
     HighPressureTrip,
     /// The micron gauge met a pressure that ruins it; size is that pressure, Pa gauge.
     MicronGaugeOverPressured,
-    /// The running vacuum pump met pressure from the circuit; size is that pressure, Pa gauge.
-    PumpUnderPressure,
-    /// Refrigerant was pumped out through the vacuum pump; size in kilograms.
-    PumpedAway,
     /// Hands were in the unit while it was live.
     WorkedLive,
     /// Circuit work without glasses and gloves.
@@ -63,68 +72,101 @@ pub enum FindingKind {
     Unventilated,
     /// A tool that is not rated for refrigerants that burn was used at a unit with one.
     ToolNotRated,
+    /// Of a tool. A file leaves this word out: `Nitrogen(NoRegulator)`.
+    #[serde(skip)]
+    #[strum(disabled)]
+    Tool(tools::Finding),
 }
 
-impl FindingKind {
-    /// Every kind.
-    pub const ALL: [Self; 27] = [
-        Self::Released,
-        Self::AirDrawnIn,
-        Self::OpenedUnderPressure,
-        Self::StoodOpen,
-        Self::RanInVacuum,
-        Self::RanWithoutOilReturn,
-        Self::EnergisedInDeepVacuum,
-        Self::LiquidToCompressor,
-        Self::OverNameplate,
-        Self::NoRegulator,
-        Self::HighPressureTrip,
-        Self::MicronGaugeOverPressured,
-        Self::PumpUnderPressure,
-        Self::PumpedAway,
-        Self::WorkedLive,
-        Self::Unprotected,
-        Self::OverTightened,
-        Self::JointLeftLoose,
-        Self::CapLeftOff,
-        Self::KitLeftOn,
-        Self::ValveLeftShut,
-        Self::DrierBackwards,
-        Self::IgnitionRisk,
-        Self::FlammableAir,
-        Self::OpenedUnpurged,
-        Self::Unventilated,
-        Self::ToolNotRated,
-    ];
+plain!(FindingKind, tools::Finding, earlier: [
+    "NoRegulator" => Nitrogen "NoRegulator",
+    "PumpUnderPressure" => VacuumPump "UnderPressure",
+    "PumpedAway" => VacuumPump "PumpedAway",
+]);
 
-    /// What its size measures; a kind that is only counted has a plain size of 1.
-    pub const fn dimension(self) -> Dimension {
+/// Hours to cut off a flare and make it again. Chosen.
+const FLARE: f64 = 0.5;
+
+/// Hours to come back for what was forgotten. Chosen.
+const CALL_BACK: f64 = 1.0;
+
+/// Hours to evacuate once more. Chosen.
+const EVACUATION: f64 = 2.0;
+
+/// Hours to pump down, change a drier and evacuate once more. Chosen.
+const DRIER: f64 = 3.0;
+
+impl FindingKind {
+    /// What was found of a tool.
+    pub fn of(one: impl Into<tools::Finding>) -> Self {
+        Self::Tool(one.into())
+    }
+
+    /// Every kind.
+    pub fn all() -> impl Iterator<Item = Self> {
+        Self::iter().chain(tools::Finding::all().map(Self::Tool))
+    }
+
+    /// What is fixed of the kind.
+    ///
+    /// Chosen: a finding counts from a tenth of a gram of refrigerant, a hundredth of air, half a
+    /// gram of what burns, and the second or two in which a gauge shows a thing.
+    pub fn row(self) -> FindingRow {
+        use RowPrice::{Lost, Priceless, Risked};
+        let row = FindingRow::new;
+        let count = |price| row(Dimension::Plain, price);
+        let forgotten = Lost(Item::Hours(CALL_BACK));
+        let compressor = Risked(Item::Compressor);
         match self {
-            Self::Released
-            | Self::AirDrawnIn
-            | Self::LiquidToCompressor
-            | Self::PumpedAway
-            | Self::IgnitionRisk => Dimension::Mass,
-            Self::OpenedUnderPressure
-            | Self::MicronGaugeOverPressured
-            | Self::PumpUnderPressure => Dimension::GaugePressure,
-            Self::OverNameplate => Dimension::PressureDifference,
-            Self::StoodOpen | Self::RanInVacuum | Self::RanWithoutOilReturn => Dimension::Time,
-            _ => Dimension::Plain,
+            Self::Released => row(Dimension::Mass, Lost(Item::Refrigerant)).from_size(1e-4),
+            Self::AirDrawnIn => {
+                row(Dimension::Mass, Risked(Item::Hours(EVACUATION))).from_size(1e-5)
+            }
+            Self::OpenedUnderPressure => row(Dimension::GaugePressure, Priceless)
+                .highest()
+                .at(Stage::Open),
+            Self::StoodOpen => row(Dimension::Time, Risked(Item::Drier(0.0)))
+                .from_size(1.0)
+                .at(Stage::Close),
+            Self::RanInVacuum => row(Dimension::Time, compressor).from_size(2.0),
+            Self::RanWithoutOilReturn => row(Dimension::Time, compressor).from_size(60.0),
+            Self::EnergisedInDeepVacuum => count(Lost(Item::Compressor)),
+            Self::LiquidToCompressor => row(Dimension::Mass, compressor).from_size(0.02),
+            Self::OverNameplate => row(Dimension::PressureDifference, Priceless).highest(),
+            Self::HighPressureTrip => count(compressor),
+            Self::MicronGaugeOverPressured => {
+                row(Dimension::GaugePressure, Lost(Item::MicronGauge))
+                    .highest()
+                    .at(Stage::LetBack)
+            }
+            Self::WorkedLive | Self::Unventilated => count(Priceless).at(Stage::LockOut),
+            Self::Unprotected => count(Priceless).at(Stage::Arrive),
+            Self::OverTightened => count(Lost(Item::Hours(FLARE))),
+            Self::JointLeftLoose => count(forgotten).at(Stage::Close),
+            Self::CapLeftOff | Self::KitLeftOn | Self::ValveLeftShut => {
+                count(forgotten).at(Stage::Leave)
+            }
+            Self::DrierBackwards => count(Lost(Item::Drier(DRIER))).at(Stage::Part),
+            Self::IgnitionRisk => row(Dimension::Mass, Priceless).from_size(5e-4),
+            Self::FlammableAir | Self::OpenedUnpurged => count(Priceless).highest(),
+            Self::ToolNotRated => count(Priceless),
+            Self::Tool(finding) => finding.row(),
         }
     }
 
+    /// What its size measures; a kind that is only counted has a plain size of 1.
+    pub fn dimension(self) -> Dimension {
+        self.row().dimension
+    }
+
     /// Whether of several findings the highest counts; of the others the sum.
-    pub const fn highest_counts(self) -> bool {
-        matches!(
-            self.dimension(),
-            Dimension::GaugePressure | Dimension::PressureDifference
-        ) || matches!(self, Self::FlammableAir | Self::OpenedUnpurged)
+    pub fn highest_counts(self) -> bool {
+        self.row().counts == Counts::Highest
     }
 }
 
 /// One fact that the watch noted. While its event goes on, its size grows.
-#[derive(Debug, Clone, PartialEq)]
+#[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Finding {
     /// The tick at which the event began.
     pub tick: u64,
@@ -132,8 +174,6 @@ pub struct Finding {
     pub kind: FindingKind,
     /// How much, in the SI unit of the kind.
     pub size: f64,
-    /// Where it was, as a technician calls the place.
-    pub place: Message,
-    /// The same in the technician's words, with place and size.
-    pub text: Message,
+    /// Where it was.
+    pub at: Where,
 }

@@ -1,5 +1,6 @@
 //! A value with its unit, as files, readings and the job sheet carry it.
 
+use super::{Dimension, Quantity};
 use crate::text::Message;
 use crate::units::{
     Current, GaugePressure, Mass, Pressure, PressureDifference, Temperature, TemperatureDifference,
@@ -7,38 +8,6 @@ use crate::units::{
 };
 use serde::{Deserialize, Serialize};
 use std::fmt;
-
-/// What kind of quantity a number is.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
-pub enum Dimension {
-    /// Pascals above the atmosphere.
-    GaugePressure,
-    /// Pascals, absolute.
-    Vacuum,
-    /// Pascals of difference.
-    PressureDifference,
-    /// Kelvin.
-    Temperature,
-    /// Kelvin of difference.
-    TemperatureDifference,
-    /// Amps.
-    Current,
-    /// Kilograms.
-    Mass,
-    /// Seconds.
-    Time,
-    /// A signal or share without unit.
-    Plain,
-}
-
-/// A number in SI with its dimension.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Quantity {
-    /// The value in the SI unit of the dimension.
-    pub si: f64,
-    /// What it is.
-    pub dimension: Dimension,
-}
 
 /// A quantity as a file writes it: `Psig(0.5)`, `Microns(500)`, `Fahrenheit(55)`.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]

@@ -1,10 +1,11 @@
-//! The vocabulary in the technician's words: an action as a short sentence, a reading by name.
+//! What a technician calls the things of kit and unit.
 
-use super::{Action, Diagnosis, DisconnectMove, Reading, SheetField};
-use super::{GaugePlace, HoseEnd, ThermometerPlace};
-use crate::plant::{Arrow, FaultKind, ThermostatCall};
+use super::{
+    Diagnosis, GaugePlace, Hose, HoseEnd, Part, Reading, SheetField, ThermometerPlace, Where,
+};
+use crate::kit::tools::Name;
+use crate::plant::{FaultKind, Line};
 use crate::text::Message;
-use crate::units::Fraction;
 use std::fmt;
 
 impl Reading {
@@ -14,13 +15,11 @@ impl Reading {
             Self::LowGauge => Message::new("name-gauge-low"),
             Self::HighGauge => Message::new("name-gauge-high"),
             Self::Microns => Message::new("name-micron-gauge"),
-            Self::NitrogenOutlet => Message::new("name-nitrogen-outlet"),
-            Self::NitrogenCylinder => Message::new("name-nitrogen"),
-            Self::Scale => Message::new("name-scale"),
             Self::CompressorAmps => Message::new("name-compressor"),
             Self::Thermometer(place) => place.label(),
             Self::Detector => Message::new("reading-detector"),
             Self::Bubbles(spot) => Message::new("reading-bubbles").with("spot", spot.label().the()),
+            Self::Tool(reading) => Message::new(reading.key()),
         }
     }
 }
@@ -77,242 +76,106 @@ impl fmt::Display for Diagnosis {
     }
 }
 
-impl fmt::Display for Action {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        self.words().fmt(f)
-    }
-}
-
-/// A service valve's stem turned; `what` is the valve with its article.
-fn stem(open: Fraction, what: Message) -> Message {
-    match open.get() {
-        0.0 => Message::new("action-front-seat").with("valve", what),
-        1.0 => Message::new("action-back-seat").with("valve", what),
-        share if share < 0.25 => Message::new("action-crack")
-            .with("valve", what)
-            .with("percent", format!("{:.0}", 100.0 * share)),
-        share if share >= 0.9 => Message::new("action-crack-off-back").with("valve", what),
-        share => Message::new("action-turn")
-            .with("valve", what)
-            .with("percent", format!("{:.0}", 100.0 * share)),
-    }
-}
-
-/// A valve that can stand between shut and open; `what` is the valve with its article.
-fn valve(open: Fraction, what: Message) -> Message {
-    match open.get() {
-        0.0 => Message::new("action-shut").with("what", what),
-        1.0 => Message::new("action-open").with("what", what),
-        share => Message::new("action-open-partly")
-            .with("what", what)
-            .with("percent", format!("{:.0}", 100.0 * share)),
-    }
-}
-
-impl Action {
-    /// The action as a short sentence.
-    pub fn words(&self) -> Message {
-        match *self {
-            Self::Protect(on) => Message::new(if on {
-                "action-protect-on"
-            } else {
-                "action-protect-off"
-            }),
-            Self::Ventilate(true) => Message::new("action-ventilate"),
-            Self::Ventilate(false) => Message::new("action-ventilate-off"),
-            Self::Thermostat(call) => Message::new(match call {
-                ThermostatCall::Off => "action-thermostat-off",
-                ThermostatCall::Fan => "action-thermostat-fan",
-                ThermostatCall::Cool => "action-thermostat-cool",
-            }),
-            Self::Disconnect(by) => Message::new(match by {
-                DisconnectMove::Pull => "action-disconnect-pull",
-                DisconnectMove::Insert => "action-disconnect-insert",
-                DisconnectMove::LockAndTag => "action-disconnect-lock",
-                DisconnectMove::Unlock => "action-disconnect-unlock",
-            }),
-            Self::VerifyDead => Message::new("action-verify-dead"),
-            Self::HoldContactor(true) => Message::new("action-contactor-hold"),
-            Self::HoldContactor(false) => Message::new("action-contactor-release"),
-            Self::Write { field, value } => Message::new("action-write")
-                .with("field", field.label())
-                .with("value", value.words()),
-            Self::Diagnose(diagnosis) => {
-                Message::new("action-diagnosis").with("diagnosis", diagnosis.words())
-            }
-            Self::HandBack => Message::new("action-hand-back"),
-            Self::Clamp(place) => Message::new("action-clamp").with("place", place.label()),
-            Self::Unclamp(place) => Message::new("action-unclamp").with("place", place.label()),
-            Self::ClampMeter(true) => Message::new("action-clamp-meter-on"),
-            Self::ClampMeter(false) => Message::new("action-clamp-meter-off"),
-            Self::CleanOutdoorCoil => Message::new("action-clean-outdoor-coil"),
-            Self::ChangeFilter => Message::new("action-change-filter"),
-            _ => self
-                .on_valves()
-                .or_else(|| self.with_kit())
-                .unwrap_or_else(|| self.on_joints()),
+impl Hose {
+    /// What a technician calls it.
+    pub const fn label(self) -> Message {
+        match self {
+            Self::Low => Message::new("name-hose-low"),
+            Self::High => Message::new("name-hose-high"),
+            Self::Centre => Message::new("name-hose-centre"),
         }
     }
 
-    /// At the service valves and their ports.
-    fn on_valves(&self) -> Option<Message> {
-        Some(match *self {
-            Self::StemCap { line, on: true } => {
-                Message::new("action-stem-cap-on").with("valve", line.valve_label().the())
-            }
-            Self::StemCap { line, on: false } => {
-                Message::new("action-stem-cap-off").with("valve", line.valve_label().the())
-            }
-            Self::Stem { line, open } => stem(open, line.valve_label().the()),
-            Self::PortCap { line, on: true } => {
-                Message::new("action-port-cap-on").with("port", line.port_label().the())
-            }
-            Self::PortCap { line, on: false } => {
-                Message::new("action-port-cap-off").with("port", line.port_label().the())
-            }
-            Self::CoreTool { line, fitted: true } => {
-                Message::new("action-core-tool-on").with("port", line.port_label().the())
-            }
-            Self::CoreTool {
-                line,
-                fitted: false,
-            } => Message::new("action-core-tool-off").with("port", line.port_label().the()),
-            Self::Core { line, seated: true } => {
-                Message::new("action-core-seat").with("port", line.port_label().the())
-            }
-            Self::Core {
-                line,
-                seated: false,
-            } => Message::new("action-core-pull").with("port", line.port_label().the()),
-            Self::CoreToolValve { line, open: true } => {
-                Message::new("action-core-tool-open").with("port", line.port_label().the())
-            }
-            Self::CoreToolValve { line, open: false } => {
-                Message::new("action-core-tool-shut").with("port", line.port_label().the())
-            }
-            _ => return None,
+    /// What a technician calls the hand valve of its side; the centre has none.
+    pub const fn valve_label(self) -> Message {
+        match self {
+            Self::Low => Message::new("name-hand-valve-low"),
+            Self::High => Message::new("name-hand-valve-high"),
+            Self::Centre => Message::new("name-manifold-centre"),
+        }
+    }
+}
+
+impl HoseEnd {
+    /// What a technician calls it.
+    pub const fn label(self) -> Message {
+        match self {
+            Self::SuctionPort => Line::Suction.port_label(),
+            Self::LiquidPort => Line::Liquid.port_label(),
+            Self::OpenAir => Message::new("name-open-air"),
+            Self::Tool(name) => name.label(),
+        }
+    }
+}
+
+impl Name {
+    /// What a technician calls the tool.
+    pub const fn label(self) -> Message {
+        Message::new(self.key())
+    }
+}
+
+impl GaugePlace {
+    /// The place, as one says where the gauge is.
+    pub const fn label(self) -> Message {
+        Message::new(match self {
+            Self::Cart => "reading-gauge-on-cart",
+            Self::Pump => "reading-gauge-at-pump",
+            Self::Manifold => "reading-gauge-at-manifold",
+            Self::SuctionPort => "reading-gauge-at-suction-port",
+            Self::LiquidPort => "reading-gauge-at-liquid-port",
         })
     }
+}
 
-    /// With hoses, cylinders, pump and instruments.
-    fn with_kit(&self) -> Option<Message> {
-        Some(match *self {
-            Self::Connect { hose, to } => Message::new("action-connect")
-                .with("hose", hose.label())
-                .with("end", to.label().the()),
-            Self::TakeOff(hose) => Message::new("action-take-off").with("hose", hose.label().the()),
-            Self::Purge(hose) => Message::new("action-purge").with("hose", hose.label().the()),
-            Self::HandValve { hose, open } => valve(open, hose.valve_label().the()),
-            Self::NitrogenValve(open) => {
-                let shut_or_open = if open { Fraction::ONE } else { Fraction::ZERO };
-                valve(shut_or_open, HoseEnd::Nitrogen.label().the())
-            }
-            Self::Regulator(true) => Message::new("action-regulator-on"),
-            Self::Regulator(false) => Message::new("action-regulator-off"),
-            Self::SetRegulator(to) if to.pascals() == 0.0 => {
-                Message::new("action-regulator-back-off")
-            }
-            Self::SetRegulator(to) => Message::new("action-regulator-set")
-                .with("pressure", format!("{:.0} psig", to.psig())),
-            Self::CylinderValve(open) => valve(open, HoseEnd::RefrigerantCylinder.label().the()),
-            Self::CylinderInverted(true) => Message::new("action-cylinder-over"),
-            Self::CylinderInverted(false) => Message::new("action-cylinder-upright"),
-            Self::TareScale => Message::new("action-tare"),
-            Self::Pump(true) => Message::new("action-pump-start"),
-            Self::Pump(false) => Message::new("action-pump-stop"),
-            Self::PumpIsolation(true) => Message::new("action-pump-inlet-open"),
-            Self::PumpIsolation(false) => Message::new("action-pump-inlet-shut"),
-            Self::GasBallast(true) => Message::new("action-ballast-open"),
-            Self::GasBallast(false) => Message::new("action-ballast-shut"),
-            Self::ChangePumpOil => Message::new("action-pump-oil"),
-            Self::MicronGauge(place) => Message::new(match place {
-                GaugePlace::Cart => "action-micron-gauge-cart",
-                GaugePlace::Pump => "action-micron-gauge-pump",
-                GaugePlace::Manifold => "action-micron-gauge-manifold",
-                GaugePlace::SuctionPort => "action-micron-gauge-suction-port",
-                GaugePlace::LiquidPort => "action-micron-gauge-liquid-port",
-            }),
-            Self::MicronGaugeValve(true) => Message::new("action-micron-gauge-open"),
-            Self::MicronGaugeValve(false) => Message::new("action-micron-gauge-shut"),
-            _ => return None,
-        })
-    }
-
-    /// At joints, drier and leaks.
-    fn on_joints(&self) -> Message {
-        match *self {
-            Self::Loosen(joint) => Message::new("action-loosen").with("joint", joint.label().the()),
-            Self::TakeApart(joint) => {
-                Message::new("action-take-apart").with("joint", joint.label().the())
-            }
-            Self::Plug(joint) => Message::new("action-plug").with("joint", joint.label().the()),
-            Self::RenewFlare(joint) => {
-                Message::new("action-renew-flare").with("joint", joint.label().the())
-            }
-            Self::MakeUp { joint, torque } => Message::new("action-make-up")
-                .with("joint", joint.label().the())
-                .with("metric", format!("{:.0} N m", torque.newton_metres()))
-                .with("inch", format!("{:.0} ft lb", torque.foot_pounds())),
-            Self::Sniff(spot) => Message::new("action-sniff").with("spot", spot.label().the()),
-            Self::StopSniffing => Message::new("action-stop-sniffing"),
-            Self::Wet(spot) => Message::new("action-wet").with("spot", spot.label().the()),
-            Self::Wipe(spot) => Message::new("action-wipe").with("spot", spot.label().the()),
-            Self::TakeOutDrier => Message::new("action-drier-out"),
-            Self::FitDrier(Arrow::TowardMetering) => Message::new("action-drier-with-flow"),
-            Self::FitDrier(Arrow::TowardOutdoor) => Message::new("action-drier-against-flow"),
-            _ => Message::verbatim(format!("{self:?}")),
+impl ThermometerPlace {
+    /// What a technician calls it.
+    pub const fn label(self) -> Message {
+        match self {
+            Self::SuctionLine => Message::new("name-suction-line"),
+            Self::LiquidLine => Message::new("name-liquid-line"),
+            Self::AfterDrier => Message::new("name-after-drier"),
+            Self::DischargeLine => Message::new("name-discharge-line"),
+            Self::OutdoorAir => Message::new("name-outdoor-air"),
+            Self::ReturnAir => Message::new("name-return-air"),
+            Self::ReturnWetBulb => Message::new("name-return-wet-bulb"),
+            Self::SupplyAir => Message::new("name-supply-air"),
         }
     }
 }
 
-#[cfg(test)]
-mod tests {
-    use super::*;
-    use crate::plant::{Joint, Line};
-    use crate::units::{GaugePressure, Torque};
-
-    #[test]
-    fn an_action_reads_as_a_person_says_it() {
-        let cracked = Fraction::clamped(0.02);
-        let made_up = Action::MakeUp {
-            joint: Joint::DrierInlet,
-            torque: Torque::from_newton_metres(37.0),
-        };
-        let found = Diagnosis {
-            fault: Some(FaultKind::CloggedDrier),
-            at: None,
-        };
-        let told = [
-            (
-                Action::Stem {
-                    line: Line::Liquid,
-                    open: Fraction::ZERO,
-                },
-                "front-seat the liquid valve",
-            ),
-            (
-                Action::Stem {
-                    line: Line::Liquid,
-                    open: cracked,
-                },
-                "crack the liquid valve, 2 %",
-            ),
-            (
-                Action::SetRegulator(GaugePressure::from_psig(0.0)),
-                "back the regulator off",
-            ),
-            (
-                Action::SetRegulator(GaugePressure::from_psig(120.0)),
-                "set the regulator to 120 psig",
-            ),
-            (
-                made_up,
-                "make the flare at the drier inlet up to 37 N m (27 ft lb)",
-            ),
-            (Action::Diagnose(found), "diagnosis: clogged filter drier"),
-        ];
-        for (action, sentence) in told {
-            assert_eq!(action.to_string(), sentence);
+impl Where {
+    /// What a technician calls the place.
+    pub const fn label(self) -> Message {
+        match self {
+            Self::Spot(spot) => spot.label(),
+            Self::Valve(Line::Liquid) => Message::new("name-valve-liquid"),
+            Self::Valve(Line::Suction) => Message::new("name-valve-suction"),
+            Self::CoreTool(Line::Liquid) => Message::new("name-core-tool-liquid"),
+            Self::CoreTool(Line::Suction) => Message::new("name-core-tool-suction"),
+            Self::Hose(hose) => hose.label(),
+            Self::ManifoldCentre => Message::new("name-manifold-centre"),
+            Self::Part(part) => part.label(),
+            Self::Tool(name) => name.label(),
+            Self::Switch(name) => Message::new(name.switch_key()),
+            Self::MicronGauge => Message::new("name-micron-gauge"),
+            Self::Detector => Message::new("name-detector"),
         }
+    }
+}
+
+impl Part {
+    /// What a technician calls it.
+    pub const fn label(self) -> Message {
+        Message::new(match self {
+            Self::Compressor => "name-compressor",
+            Self::LiveContactor => "name-live-contactor",
+            Self::Drier => "name-drier",
+            Self::Receiver => "name-receiver",
+            Self::LowSide => "name-low-side",
+            Self::LiquidLine => "name-liquid-line",
+            Self::OutdoorUnit => "name-outdoor-unit",
+            Self::IndoorUnit => "name-indoor-unit",
+        })
     }
 }

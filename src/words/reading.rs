@@ -1,12 +1,28 @@
 //! What an instrument can show.
 
-use super::{Dimension, Level, Quantity, Spot, ThermometerPlace};
+use super::{Dimension, Level, Quantity, Shown, Spot, ThermometerPlace};
+use crate::kit::plain::plain;
+use crate::kit::tools;
 use crate::text::Message;
 use serde::{Deserialize, Serialize};
 use std::fmt;
+use strum::{EnumIter, IntoEnumIterator, VariantNames};
 
 /// An instrument's face that can be read.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
+#[derive(
+    Debug,
+    Clone,
+    Copy,
+    PartialEq,
+    Eq,
+    PartialOrd,
+    Ord,
+    Serialize,
+    Deserialize,
+    EnumIter,
+    VariantNames,
+)]
+#[serde(remote = "Self")]
 pub enum Reading {
     /// The low gauge of the manifold.
     LowGauge,
@@ -14,85 +30,89 @@ pub enum Reading {
     HighGauge,
     /// The micron gauge.
     Microns,
-    /// The outlet gauge of the nitrogen regulator.
-    NitrogenOutlet,
-    /// The cylinder gauge of the nitrogen regulator.
-    NitrogenCylinder,
-    /// The scale under the refrigerant cylinder, less its tare.
-    Scale,
     /// The clamp meter on the compressor's lead.
     CompressorAmps,
     /// A thermometer.
+    #[strum(disabled)]
     Thermometer(ThermometerPlace),
     /// The electronic leak detector: 0 silent, 1 full alarm.
     Detector,
     /// The bubble solution at a spot: 0 still, 1 blown away.
+    #[strum(disabled)]
     Bubbles(Spot),
+    /// On a tool. A file leaves this word out: `Nitrogen(Outlet)`.
+    #[serde(skip)]
+    #[strum(disabled)]
+    Tool(tools::Reading),
 }
+
+plain!(Reading, tools::Reading, earlier: [
+    "NitrogenOutlet" => Nitrogen "Outlet",
+    "NitrogenCylinder" => Nitrogen "Cylinder",
+    "Scale" => RefrigerantCylinder "Scale",
+]);
 
 impl Reading {
     /// What its number means.
-    pub const fn dimension(self) -> Dimension {
+    pub fn dimension(self) -> Dimension {
         match self {
-            Self::LowGauge | Self::HighGauge | Self::NitrogenOutlet | Self::NitrogenCylinder => {
-                Dimension::GaugePressure
-            }
+            Self::LowGauge | Self::HighGauge => Dimension::GaugePressure,
             Self::Microns => Dimension::Vacuum,
-            Self::Scale => Dimension::Mass,
             Self::CompressorAmps => Dimension::Current,
             Self::Thermometer(_) => Dimension::Temperature,
             Self::Detector | Self::Bubbles(_) => Dimension::Plain,
+            Self::Tool(reading) => reading.face().dimension,
         }
     }
+
+    /// What a tool shows.
+    pub fn of(reading: impl Into<tools::Reading>) -> Self {
+        Self::Tool(reading.into())
+    }
+
+    /// How many readings there are.
+    pub const COUNT: usize =
+        OWN + ThermometerPlace::ALL.len() + tools::Reading::COUNT + Spot::ALL.len();
 
     /// The readings that have one face each; bubbles are seen at a spot.
-    pub const FACES: [Self; 16] = [
-        Self::LowGauge,
-        Self::HighGauge,
-        Self::Microns,
-        Self::NitrogenOutlet,
-        Self::NitrogenCylinder,
-        Self::Scale,
-        Self::CompressorAmps,
-        Self::Detector,
-        Self::Thermometer(ThermometerPlace::SuctionLine),
-        Self::Thermometer(ThermometerPlace::LiquidLine),
-        Self::Thermometer(ThermometerPlace::AfterDrier),
-        Self::Thermometer(ThermometerPlace::DischargeLine),
-        Self::Thermometer(ThermometerPlace::OutdoorAir),
-        Self::Thermometer(ThermometerPlace::ReturnAir),
-        Self::Thermometer(ThermometerPlace::ReturnWetBulb),
-        Self::Thermometer(ThermometerPlace::SupplyAir),
-    ];
-}
-
-/// What the face shows.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub enum Shown {
-    /// A number.
-    Value(Quantity),
-    /// The value is above what the instrument can show.
-    OverRange,
-    /// The instrument is off, not placed, or ruined.
-    Nothing,
-}
-
-impl Shown {
-    /// The number, if one is shown.
-    pub const fn quantity(self) -> Option<Quantity> {
-        match self {
-            Self::Value(quantity) => Some(quantity),
-            Self::OverRange | Self::Nothing => None,
-        }
+    pub fn faces() -> impl Iterator<Item = Self> {
+        let thermometers = ThermometerPlace::ALL.into_iter().map(Self::Thermometer);
+        let of_tools = tools::Reading::all().map(Self::Tool);
+        Self::iter().chain(thermometers).chain(of_tools)
     }
 
+    /// Every reading: the faces, then the bubbles at each spot.
+    pub fn all() -> impl Iterator<Item = Self> {
+        Self::faces().chain(Spot::ALL.into_iter().map(Self::Bubbles))
+    }
+
+    /// Its place in [`Reading::all`].
+    pub fn index(self) -> usize {
+        let thermometers = OWN;
+        let of_tools = thermometers + ThermometerPlace::ALL.len();
+        let bubbles = of_tools + tools::Reading::COUNT;
+        match self {
+            Self::LowGauge => 0,
+            Self::HighGauge => 1,
+            Self::Microns => 2,
+            Self::CompressorAmps => 3,
+            Self::Detector => 4,
+            Self::Thermometer(place) => thermometers + place as usize,
+            Self::Tool(reading) => of_tools + reading.index(),
+            Self::Bubbles(spot) => bubbles + spot.index(),
+        }
+    }
+}
+
+/// How many readings have a name of their own and one face.
+const OWN: usize = 5;
+
+impl Shown {
     /// The number in inch-pound units, if one is shown.
     pub fn level(self) -> Option<Level> {
         self.quantity().map(Quantity::inch_pound)
     }
-}
 
-impl Shown {
     /// What is shown in words, with a number as `told` tells it.
     pub fn words(self, told: impl FnOnce(Quantity) -> Message) -> Message {
         match self {
@@ -106,5 +126,16 @@ impl Shown {
 impl fmt::Display for Shown {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         self.words(|quantity| quantity.inch_pound().words()).fmt(f)
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn every_reading_has_a_place_of_its_own() {
+        let places: Vec<usize> = Reading::all().map(Reading::index).collect();
+        assert_eq!(places, (0..Reading::COUNT).collect::<Vec<_>>());
     }
 }

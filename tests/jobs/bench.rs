@@ -3,6 +3,8 @@
 
 use coldbench::attempt::Observer;
 use coldbench::job::{Job, TICKS_PER_SECOND, Truth};
+use coldbench::kit::tools::Name;
+use coldbench::kit::{nitrogen, vacuum_pump};
 use coldbench::marking::{CourseRecorder, Report};
 use coldbench::plant::{Arrow, Joint, Line, Spot, ThermostatCall};
 use coldbench::scenario::Scenario;
@@ -86,7 +88,9 @@ impl Bench {
             }
             self = self.run(1.0);
         }
-        let shown = Reading::FACES.map(|face| format!("{face:?} {}", self.job.reading(face)));
+        let shown: Vec<String> = Reading::faces()
+            .map(|face| format!("{face:?} {}", self.job.reading(face)))
+            .collect();
         panic!("not within {limit} s: {what}; {}", shown.join(", "));
     }
 
@@ -225,17 +229,21 @@ impl Bench {
     pub fn nitrogen(self, to_psig: f64) -> Self {
         self.act(Action::Connect {
             hose: Hose::Centre,
-            to: HoseEnd::Nitrogen,
+            to: HoseEnd::Tool(Name::Nitrogen),
         })
         .hand_valves(1.0)
-        .act(Action::NitrogenValve(true))
-        .act(Action::SetRegulator(GaugePressure::from_psig(to_psig)))
+        .act(Action::of(nitrogen::Action::Valve(true)))
+        .act(Action::of(nitrogen::Action::SetRegulator(
+            GaugePressure::from_psig(to_psig),
+        )))
         .run_until("nitrogen in", 600.0, |job| {
             psig(job, Reading::LowGauge) > 0.97 * to_psig
         })
         .run(30.0)
-        .act(Action::NitrogenValve(false))
-        .act(Action::SetRegulator(GaugePressure::from_psig(0.0)))
+        .act(Action::of(nitrogen::Action::Valve(false)))
+        .act(Action::of(nitrogen::Action::SetRegulator(
+            GaugePressure::from_psig(0.0),
+        )))
     }
 
     /// Lets what is in the line set out through the centre hose.
@@ -256,19 +264,19 @@ impl Bench {
     pub fn start_pump(self, gauge: GaugePlace) -> Self {
         self.act(Action::Connect {
             hose: Hose::Centre,
-            to: HoseEnd::VacuumPump,
+            to: HoseEnd::Tool(Name::VacuumPump),
         })
         .act(Action::MicronGauge(gauge))
         .hand_valves(1.0)
-        .act(Action::PumpIsolation(true))
-        .act(Action::Pump(true))
+        .act(Action::of(vacuum_pump::Action::Inlet(true)))
+        .act(Action::of(vacuum_pump::Action::Run(true)))
     }
 
     /// Pump and hoses shut off, the micron gauge put away.
     pub fn end_evacuation(self) -> Self {
         self.hand_valves(0.0)
-            .act(Action::PumpIsolation(false))
-            .act(Action::Pump(false))
+            .act(Action::of(vacuum_pump::Action::Inlet(false)))
+            .act(Action::of(vacuum_pump::Action::Run(false)))
             .act(Action::MicronGauge(GaugePlace::Cart))
     }
 

@@ -5,6 +5,7 @@
 
 use crate::bench::{Bench, microns, psig};
 use coldbench::fluid::refrigerant::Refrigerant;
+use coldbench::kit::vacuum_pump;
 use coldbench::plant::{Fault, Joint, Spot};
 use coldbench::scenario::{Scenario, Space};
 use coldbench::units::{Length, Volume};
@@ -81,7 +82,7 @@ fn nothing_of_fire_is_noted_where_the_refrigerant_does_not_burn() {
     scenario.file.cart.pump_rated = false;
     let bench = open_indoors(pumped_down(scenario))
         .sniff(Spot::IndoorCoil)
-        .act(Action::Pump(true))
+        .act(Action::of(vacuum_pump::Action::Run(true)))
         .run(60.0);
     assert!(bench.found(FindingKind::Released) > 0.0);
     for kind in OF_FIRE {
@@ -151,7 +152,7 @@ fn a_tool_that_is_not_rated_is_noted_and_can_light_what_it_finds() {
     assert_eq!(bench.count(FindingKind::ToolNotRated), 0);
     let bench = bench.run(60.0);
     assert_eq!(bench.count(FindingKind::IgnitionRisk), 0);
-    let bench = bench.act(Action::Pump(true));
+    let bench = bench.act(Action::of(vacuum_pump::Action::Run(true)));
     assert_eq!(bench.count(FindingKind::ToolNotRated), 1);
 }
 

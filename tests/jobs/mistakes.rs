@@ -3,6 +3,8 @@
 //! source is named.
 
 use crate::bench::{Bench, microns, psig, shows};
+use coldbench::kit::tools::Name;
+use coldbench::kit::{nitrogen, refrigerant_cylinder, vacuum_pump};
 use coldbench::plant::{Arrow, Joint, Line, Section, Spot};
 use coldbench::units::{GaugePressure, MICRON};
 use coldbench::words::{
@@ -131,14 +133,16 @@ fn loose_flare_under_nitrogen(with_trace: bool) -> Bench {
             .act(Action::TakeOff(Hose::Centre))
             .act(Action::Connect {
                 hose: Hose::Centre,
-                to: HoseEnd::RefrigerantCylinder,
+                to: HoseEnd::Tool(Name::RefrigerantCylinder),
             })
             .hand_valves(1.0)
-            .act(Action::CylinderValve(coldbench::units::Fraction::clamped(
-                0.2,
+            .act(Action::of(refrigerant_cylinder::Action::Valve(
+                coldbench::units::Fraction::clamped(0.2),
             )))
             .run_until("a trace", 300.0, |job| psig(job, Reading::LowGauge) > 8.0)
-            .act(Action::CylinderValve(coldbench::units::Fraction::ZERO))
+            .act(Action::of(refrigerant_cylinder::Action::Valve(
+                coldbench::units::Fraction::ZERO,
+            )))
             .run(5.0);
     }
     bench.act(Action::TakeOff(Hose::Centre)).nitrogen(100.0)
@@ -202,15 +206,15 @@ fn a_regulator_set_above_the_nameplate_strains_the_low_side() {
 #[test]
 fn without_a_regulator_the_cylinder_is_on_the_coil() {
     let bench = with_new_drier()
-        .act(Action::Regulator(false))
+        .act(Action::of(nitrogen::Action::Regulator(false)))
         .act(Action::Connect {
             hose: Hose::Centre,
-            to: HoseEnd::Nitrogen,
+            to: HoseEnd::Tool(Name::Nitrogen),
         })
         .hand_valves(1.0)
-        .act(Action::NitrogenValve(true))
+        .act(Action::of(nitrogen::Action::Valve(true)))
         .run(60.0);
-    assert!(bench.count(FindingKind::NoRegulator) > 0);
+    assert!(bench.count(FindingKind::of(nitrogen::Finding::NoRegulator)) > 0);
     assert!(bench.job.true_pressure(Section::Evaporator) > GaugePressure::from_psig(300.0));
     assert!(bench.found(FindingKind::OverNameplate) > 0.0);
     assert!(bench.loses("Nitrogen only through the regulator"));
@@ -258,7 +262,7 @@ fn a_stop_at_2000_microns_leaves_the_moisture_of_a_drier_that_stood_open() {
             .make_up(Joint::DrierOutlet, 37.0)
             .start_pump(GaugePlace::Manifold)
             .run_until("2,000 microns", 7200.0, |job| microns(job) < 2000.0)
-            .act(Action::PumpIsolation(false))
+            .act(Action::of(vacuum_pump::Action::Inlet(false)))
             .run(900.0);
         (microns(&bench.job), bench)
     };
@@ -362,7 +366,7 @@ fn a_micron_gauge_left_in_is_ruined_when_the_charge_comes_back() {
         .start_pump(GaugePlace::Manifold)
         .run(1800.0);
     let bench = bench
-        .act(Action::PumpIsolation(false))
+        .act(Action::of(vacuum_pump::Action::Inlet(false)))
         .back_seat(Line::Liquid)
         .run(60.0);
     assert!(bench.found(FindingKind::MicronGaugeOverPressured) > 0.0);

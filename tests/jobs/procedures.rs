@@ -4,6 +4,7 @@
 use coldbench::attempt::Observer;
 use coldbench::job::procedure::{Performance, Procedure};
 use coldbench::job::{Driver, Job, Refusal, TICKS_PER_SECOND};
+use coldbench::kit::{nitrogen, vacuum_pump};
 use coldbench::marking::{CourseRecorder, Report};
 use coldbench::plant::FaultKind;
 use coldbench::scenario::{EndState, Rule, Scenario};
@@ -100,9 +101,9 @@ fn all_points_and_lets_go(scenario: &str, most: f64) {
         FindingKind::OpenedUnderPressure,
         FindingKind::EnergisedInDeepVacuum,
         FindingKind::OverNameplate,
-        FindingKind::NoRegulator,
+        FindingKind::of(nitrogen::Finding::NoRegulator),
         FindingKind::MicronGaugeOverPressured,
-        FindingKind::PumpUnderPressure,
+        FindingKind::of(vacuum_pump::Finding::UnderPressure),
         FindingKind::WorkedLive,
         FindingKind::Unprotected,
         FindingKind::OverTightened,
@@ -319,13 +320,8 @@ fn a_wet_circuit_left_at_the_first_500_microns_stays_wet() {
         EndState::Water
     )));
     assert!(lost_by(&report, &scenario, |rule| {
-        matches!(
-            rule,
-            Rule::Done {
-                what: Milestone::NitrogenOpened,
-                ..
-            }
-        )
+        let nitrogen = Milestone::of(nitrogen::Milestone::Opened);
+        matches!(rule, Rule::Done { what, .. } if *what == nitrogen)
     }));
 }
 

@@ -3,6 +3,7 @@
 
 use coldbench::fluid::gas::MOLAR_MASS;
 use coldbench::job::{Job, TICKS_PER_SECOND};
+use coldbench::kit::{nitrogen, refrigerant_cylinder, vacuum_pump};
 use coldbench::plant::{Arrow, FaultKind, Joint, Line, Spot, ThermostatCall};
 use coldbench::scenario::Scenario;
 use coldbench::units::{Fraction, GaugePressure, Torque};
@@ -67,7 +68,7 @@ fn action(rng: &mut ChaCha8Rng) -> Action {
         12 => Action::CoreToolValve { line, open: yes },
         13 | 14 => Action::Connect {
             hose,
-            to: one(rng, &HoseEnd::ALL),
+            to: one(rng, &HoseEnd::all().collect::<Vec<_>>()),
         },
         15 => Action::TakeOff(hose),
         16 => Action::Purge(hose),
@@ -75,16 +76,18 @@ fn action(rng: &mut ChaCha8Rng) -> Action {
             hose,
             open: opening(rng),
         },
-        19 => Action::NitrogenValve(yes),
-        20 => Action::Regulator(rng.random_range(0..10) > 0),
-        21 => Action::SetRegulator(GaugePressure::from_psig(rng.random_range(-50.0..900.0))),
-        22 => Action::CylinderValve(opening(rng)),
-        23 => Action::CylinderInverted(yes),
-        24 => Action::TareScale,
-        25 => Action::Pump(yes),
-        26 => Action::PumpIsolation(yes),
-        27 => Action::GasBallast(yes),
-        28 => Action::ChangePumpOil,
+        19 => Action::of(nitrogen::Action::Valve(yes)),
+        20 => Action::of(nitrogen::Action::Regulator(rng.random_range(0..10) > 0)),
+        21 => Action::of(nitrogen::Action::SetRegulator(GaugePressure::from_psig(
+            rng.random_range(-50.0..900.0),
+        ))),
+        22 => Action::of(refrigerant_cylinder::Action::Valve(opening(rng))),
+        23 => Action::of(refrigerant_cylinder::Action::Inverted(yes)),
+        24 => Action::of(refrigerant_cylinder::Action::Tare),
+        25 => Action::of(vacuum_pump::Action::Run(yes)),
+        26 => Action::of(vacuum_pump::Action::Inlet(yes)),
+        27 => Action::of(vacuum_pump::Action::Ballast(yes)),
+        28 => Action::of(vacuum_pump::Action::ChangeOil),
         29 => Action::MicronGauge(one(rng, &GaugePlace::ALL)),
         30 => Action::MicronGaugeValve(yes),
         31 => Action::Loosen(joint),

@@ -2,6 +2,8 @@
 //! joins with what, seen at the gauges. All of it is *common practice, no source*.
 
 use crate::bench::{Bench, psig};
+use coldbench::kit::refrigerant_cylinder;
+use coldbench::kit::tools::Name;
 use coldbench::plant::{Line, Section};
 use coldbench::units::{Fraction, PSI};
 use coldbench::words::{Action, FindingKind, Hose, HoseEnd, Reading};
@@ -144,11 +146,13 @@ fn liquid_is_charged_through_the_port_of_a_front_seated_king_valve() {
     let bench = running()
         .act(Action::Connect {
             hose: Hose::Centre,
-            to: HoseEnd::RefrigerantCylinder,
+            to: HoseEnd::Tool(Name::RefrigerantCylinder),
         })
-        .act(Action::CylinderInverted(true))
-        .act(Action::TareScale)
-        .act(Action::CylinderValve(Fraction::ONE))
+        .act(Action::of(refrigerant_cylinder::Action::Inverted(true)))
+        .act(Action::of(refrigerant_cylinder::Action::Tare))
+        .act(Action::of(refrigerant_cylinder::Action::Valve(
+            Fraction::ONE,
+        )))
         .front_seat(Line::Liquid)
         .run(20.0);
     let (charge, level) = (bench.truth().charge, bench.job.plant().receiver_level());
@@ -159,7 +163,7 @@ fn liquid_is_charged_through_the_port_of_a_front_seated_king_valve() {
         })
         .run(60.0);
     let gained = bench.truth().charge - charge;
-    let given = -bench.shows(Reading::Scale);
+    let given = -bench.shows(Reading::of(refrigerant_cylinder::Reading::Scale));
     assert!(gained > 0.1, "gained {gained} kg");
     // The hoses fill with liquid.
     assert!((given - gained).abs() < 0.15, "{given}, {gained} kg");

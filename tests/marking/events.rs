@@ -1,6 +1,7 @@
 //! What must never happen, what must come first, what must be done.
 
 use crate::story::{Story, front_seat, low_below, open};
+use coldbench::kit::{nitrogen, vacuum_pump};
 use coldbench::plant::{Arrow, Joint, Line};
 use coldbench::scenario::Rule;
 use coldbench::words::{
@@ -15,21 +16,30 @@ fn never(finding: FindingKind, up_to: Option<Level>) -> Rule {
 
 #[test]
 fn never_is_met_where_nothing_was_noted() {
-    let story = Story::new()
-        .finds(FindingKind::WorkedLive, 1.0, "hands in a live unit")
-        .seconds(5);
+    let story = Story::new().finds(FindingKind::WorkedLive, 1.0).seconds(5);
     let said = "nothing of the kind was noted";
-    story.expect(never(FindingKind::NoRegulator, None), 4, &[(50, said)]);
+    story.expect(
+        never(FindingKind::of(nitrogen::Finding::NoRegulator), None),
+        4,
+        &[(50, said)],
+    );
 }
 
 #[test]
 fn one_finding_fails_never_without_a_limit() {
     let story = Story::new()
         .seconds(9)
-        .finds(FindingKind::WorkedLive, 1.0, "hands in a live unit")
+        .finds(FindingKind::WorkedLive, 1.0)
         .seconds(5);
     let rule = never(FindingKind::WorkedLive, None);
-    story.expect(rule, 0, &[(90, "hands in a live unit")]);
+    story.expect(
+        rule,
+        0,
+        &[(
+            90,
+            "work at the compressor without lock and tag on the disconnect",
+        )],
+    );
 }
 
 #[test]
@@ -37,16 +47,16 @@ fn never_adds_sizes_up_and_lets_pass_exactly_its_limit() {
     let rule = || never(FindingKind::Released, Some(Level::Grams(20.0)));
     let story = Story::new()
         .seconds(1)
-        .finds(FindingKind::Released, 0.012, "12 g released")
+        .finds(FindingKind::Released, 0.012)
         .seconds(1)
-        .finds(FindingKind::Released, 0.008, "8 g released");
+        .finds(FindingKind::Released, 0.008);
     let met = [
-        (10, "12 g released"),
-        (20, "8 g released"),
+        (10, "12.0 g of refrigerant released at the compressor"),
+        (20, "8.0 g of refrigerant released at the compressor"),
         (20, "20.0 g in all, 20.0 g let pass"),
     ];
     story.expect(rule(), 4, &met);
-    let story = story.finds(FindingKind::Released, 0.0001, "0.1 g released");
+    let story = story.finds(FindingKind::Released, 0.0001);
     let missed = story.marked(rule());
     assert_eq!(missed.points, 0);
     let last = missed
@@ -61,9 +71,9 @@ fn never_adds_sizes_up_and_lets_pass_exactly_its_limit() {
 #[test]
 fn never_counts_events_that_have_no_size() {
     let rule = || never(FindingKind::HighPressureTrip, Some(Level::Plain(1.0)));
-    let once = Story::new().finds(FindingKind::HighPressureTrip, 1.0, "it tripped");
+    let once = Story::new().finds(FindingKind::HighPressureTrip, 1.0);
     assert_eq!(once.marked(rule()).points, 4);
-    let twice = once.finds(FindingKind::HighPressureTrip, 1.0, "it tripped again");
+    let twice = once.finds(FindingKind::HighPressureTrip, 1.0);
     assert_eq!(twice.marked(rule()).points, 0);
 }
 
@@ -72,34 +82,22 @@ fn of_pressures_the_highest_counts() {
     let rule = || never(FindingKind::OpenedUnderPressure, Some(Level::Psig(8.0)));
     let psi = 6_894.757_293_168;
     let story = Story::new()
-        .finds(
-            FindingKind::OpenedUnderPressure,
-            5.0 * psi,
-            "opened at 5 psig",
-        )
-        .finds(
-            FindingKind::OpenedUnderPressure,
-            7.0 * psi,
-            "opened at 7 psig",
-        );
+        .finds(FindingKind::OpenedUnderPressure, 5.0 * psi)
+        .finds(FindingKind::OpenedUnderPressure, 7.0 * psi);
     let said = [
-        (0, "opened at 5 psig"),
-        (0, "opened at 7 psig"),
+        (0, "the compressor opened under 5 psig"),
+        (0, "the compressor opened under 7 psig"),
         (0, "7.0 psig at the most, 8.0 psig let pass"),
     ];
     story.expect(rule(), 4, &said);
-    let story = story.finds(
-        FindingKind::OpenedUnderPressure,
-        9.0 * psi,
-        "opened at 9 psig",
-    );
+    let story = story.finds(FindingKind::OpenedUnderPressure, 9.0 * psi);
     assert_eq!(story.marked(rule()).points, 0);
 }
 
 #[test]
 fn many_findings_are_counted_and_not_all_quoted() {
     let story = (0..9).fold(Story::new(), |story, _| {
-        story.finds(FindingKind::WorkedLive, 1.0, "live").seconds(1)
+        story.finds(FindingKind::WorkedLive, 1.0).seconds(1)
     });
     let mark = story.marked(never(FindingKind::WorkedLive, None));
     assert_eq!(mark.evidence.len(), 7);
@@ -109,7 +107,7 @@ fn many_findings_are_counted_and_not_all_quoted() {
 
 #[test]
 fn a_limit_of_another_dimension_lets_nothing_pass() {
-    let story = Story::new().finds(FindingKind::Released, 0.001, "1 g released");
+    let story = Story::new().finds(FindingKind::Released, 0.001);
     let rule = never(FindingKind::Released, Some(Level::Psig(20.0)));
     assert_eq!(story.marked(rule).points, 0);
 }
@@ -238,7 +236,7 @@ fn done_says_when_it_never_was() {
 
 fn nitrogen(after: Option<Milestone>, before: Option<Milestone>) -> Rule {
     Rule::Done {
-        what: Milestone::NitrogenOpened,
+        what: Milestone::of(nitrogen::Milestone::Opened),
         when: Vec::new(),
         after,
         before,
@@ -250,7 +248,7 @@ fn done_counts_only_after_and_only_before() {
     let after = Some(Milestone::DrierIn);
     let before = Some(Milestone::Opened(Line::Liquid));
     let fit = Action::FitDrier(Arrow::TowardMetering);
-    let bottle = Action::NitrogenValve(true);
+    let bottle = Action::of(nitrogen::Action::Valve(true));
     let told = "opened the nitrogen cylinder";
 
     let right = Story::new()
@@ -285,12 +283,12 @@ fn done_counts_only_after_and_only_before() {
 #[test]
 fn done_looks_at_the_place_of_the_micron_gauge() {
     let rule = || Rule::Done {
-        what: Milestone::PumpStarted,
+        what: Milestone::of(vacuum_pump::Milestone::Started),
         when: vec![Condition::GaugeAt(GaugePlace::SuctionPort)],
         after: None,
         before: None,
     };
-    let start = Action::Pump(true);
+    let start = Action::of(vacuum_pump::Action::Run(true));
     let story = Story::new().gauge_at(GaugePlace::Pump).does(start);
     let said = "started the vacuum pump, but micron gauge at the pump, not at the suction port";
     story.expect(rule(), 0, &[(0, said)]);
@@ -302,14 +300,14 @@ fn done_looks_at_the_place_of_the_micron_gauge() {
 #[test]
 fn an_instrument_that_shows_nothing_is_in_no_bound_and_over_range_is_above() {
     let rule = |bound| Rule::Done {
-        what: Milestone::PumpStarted,
+        what: Milestone::of(vacuum_pump::Milestone::Started),
         when: vec![Condition::Shows(Reading::Microns, bound)],
         after: None,
         before: None,
     };
     let below = Bound::Below(Level::Microns(500.0));
     let above = Bound::Above(Level::Microns(500.0));
-    let start = Action::Pump(true);
+    let start = Action::of(vacuum_pump::Action::Run(true));
     let blank = Story::new().blank(Reading::Microns).does(start);
     let said = "started the vacuum pump, but micron gauge no reading, not below 500 microns";
     blank.expect(rule(below), 0, &[(0, said)]);

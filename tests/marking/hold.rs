@@ -1,6 +1,7 @@
 //! What must hold together for a time without a break.
 
 use crate::story::{Story, low_below, microns_below, open};
+use coldbench::kit::vacuum_pump;
 use coldbench::plant::{Joint, Line};
 use coldbench::scenario::Rule;
 use coldbench::units::{Time, Torque};
@@ -9,7 +10,10 @@ use coldbench::words::{Action, Condition, Level, Milestone, Reading, Status};
 /// The decay test: shut off from the pump, below 500 microns for 10 min.
 fn decay(within: Option<Level>, after: Option<Milestone>, before: Option<Milestone>) -> Rule {
     Rule::Hold {
-        all: vec![Condition::Is(Status::PumpShutOff), microns_below(500.0)],
+        all: vec![
+            Condition::Is(Status::of(vacuum_pump::Status::ShutOff)),
+            microns_below(500.0),
+        ],
         lasting: Time::from_minutes(10.0),
         within,
         after,
@@ -21,8 +25,8 @@ fn shut_off_at(microns: f64) -> Story {
     Story::new()
         .shows(Reading::Microns, Level::Microns(microns))
         .seconds(3720)
-        .is(Status::PumpShutOff)
-        .does(Action::PumpIsolation(false))
+        .is(Status::of(vacuum_pump::Status::ShutOff))
+        .does(Action::of(vacuum_pump::Action::Inlet(false)))
 }
 
 #[test]
@@ -60,10 +64,10 @@ fn a_rise_ends_it_and_the_evidence_says_what_rose() {
 fn an_interruption_starts_it_anew() {
     let halves = shut_off_at(310.0)
         .seconds(400)
-        .no_longer(Status::PumpShutOff)
-        .does(Action::PumpIsolation(true))
-        .is(Status::PumpShutOff)
-        .does(Action::PumpIsolation(false))
+        .no_longer(Status::of(vacuum_pump::Status::ShutOff))
+        .does(Action::of(vacuum_pump::Action::Inlet(true)))
+        .is(Status::of(vacuum_pump::Status::ShutOff))
+        .does(Action::of(vacuum_pump::Action::Inlet(false)))
         .seconds(400);
     // Shorter than a second, between two samples, and still seen.
     let said = "longest 6 min 40 s, from 1:02:00, then pump not shut off";
@@ -77,8 +81,8 @@ fn a_hold_between_two_actions_lasts_to_the_second_though_no_sample_falls_on_it()
     let story = Story::new()
         .shows(Reading::Microns, Level::Microns(310.0))
         .ticks(15)
-        .is(Status::PumpShutOff)
-        .does(Action::PumpIsolation(false))
+        .is(Status::of(vacuum_pump::Status::ShutOff))
+        .does(Action::of(vacuum_pump::Action::Inlet(false)))
         .ticks(6000)
         .does(open(Line::Liquid));
     let before = Some(Milestone::Opened(Line::Liquid));
@@ -86,8 +90,8 @@ fn a_hold_between_two_actions_lasts_to_the_second_though_no_sample_falls_on_it()
     let short = Story::new()
         .shows(Reading::Microns, Level::Microns(310.0))
         .ticks(15)
-        .is(Status::PumpShutOff)
-        .does(Action::PumpIsolation(false))
+        .is(Status::of(vacuum_pump::Status::ShutOff))
+        .does(Action::of(vacuum_pump::Action::Inlet(false)))
         .ticks(5999)
         .does(open(Line::Liquid));
     let said = "longest 9 min 59 s, from 0:00:01, then the next step was begun";
@@ -97,7 +101,7 @@ fn a_hold_between_two_actions_lasts_to_the_second_though_no_sample_falls_on_it()
 #[test]
 fn what_never_held_is_told_by_its_nearest_moment() {
     let story = Story::new()
-        .is(Status::PumpShutOff)
+        .is(Status::of(vacuum_pump::Status::ShutOff))
         .shows(Reading::Microns, Level::Microns(2300.0))
         .seconds(10)
         .shows(Reading::Microns, Level::Microns(900.0))
@@ -141,10 +145,10 @@ fn a_fall_back_into_the_spread_counts_from_where_it_fits() {
         all: vec![microns_below(500.0)],
         lasting: Time::from_minutes(minutes),
         within: Some(Level::Microns(50.0)),
-        after: Some(Milestone::PumpStarted),
+        after: Some(Milestone::of(vacuum_pump::Milestone::Started)),
         before: None,
     };
-    let story_with_start = |s: Story| s.does(Action::Pump(true));
+    let story_with_start = |s: Story| s.does(Action::of(vacuum_pump::Action::Run(true)));
     let never = story.marked(rule(9.0));
     assert_eq!(
         never.evidence[0].text.to_string(),

@@ -23,7 +23,7 @@ fn never(text: &str, finding: FindingKind, critical: bool) -> Criterion {
 fn page(person: &str) -> Page {
     let story = Story::new()
         .seconds(843)
-        .finds(FindingKind::WorkedLive, 1.0, "hands in the live unit")
+        .finds(FindingKind::WorkedLive, 1.0)
         .seconds(60)
         .does(Action::HandBack);
     let question = "Was the place left clean?".to_owned();

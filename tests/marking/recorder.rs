@@ -2,6 +2,7 @@
 
 use coldbench::attempt::Observer;
 use coldbench::job::{Job, TICKS_PER_SECOND};
+use coldbench::kit::{nitrogen, vacuum_pump};
 use coldbench::marking::{Course, CourseRecorder};
 use coldbench::plant::{Spot, ThermostatCall};
 use coldbench::scenario::Scenario;
@@ -68,14 +69,13 @@ fn a_refused_action_leaves_no_trace_in_the_course() {
 fn a_course_ends_with_what_the_job_shows() {
     let (job, course) = watched(&work());
     let seen = course.moments.last().expect("time passed").seen;
-    let bubbles = Spot::ALL.into_iter().map(Reading::Bubbles);
-    for reading in Reading::FACES.into_iter().chain(bubbles) {
+    for reading in Reading::all() {
         assert_eq!(seen.shown(reading), job.reading(reading), "{reading:?}");
     }
     for status in [
         Status::CompressorRuns,
-        Status::RegulatorFitted,
-        Status::PumpShutOff,
+        Status::of(nitrogen::Status::RegulatorFitted),
+        Status::of(vacuum_pump::Status::ShutOff),
     ] {
         assert_eq!(seen.is(status), job.status(status), "{status:?}");
     }
@@ -93,7 +93,7 @@ fn the_same_work_gives_the_same_course() {
     let (_, twice) = watched(&work());
     assert_eq!(once.moments.len(), twice.moments.len());
     for (a, b) in once.moments.iter().zip(&twice.moments) {
-        for reading in Reading::FACES {
+        for reading in Reading::all() {
             let bits = |shown: Shown| shown.quantity().map(|q| q.si.to_bits());
             assert_eq!(bits(a.seen.shown(reading)), bits(b.seen.shown(reading)));
         }

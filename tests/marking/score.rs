@@ -1,6 +1,7 @@
 //! Points, pass, critical criteria, judgement.
 
 use crate::story::{Story, criterion};
+use coldbench::kit::nitrogen;
 use coldbench::marking::{AssessorMark, NotAMark, Report};
 use coldbench::scenario::{Criterion, Rule};
 use coldbench::units::Fraction;
@@ -8,7 +9,7 @@ use coldbench::words::FindingKind;
 
 /// A criterion that the story below meets.
 fn met(points: u32) -> Criterion {
-    let finding = FindingKind::NoRegulator;
+    let finding = FindingKind::of(nitrogen::Finding::NoRegulator);
     let rule = Rule::Never {
         finding,
         up_to: None,
@@ -39,7 +40,7 @@ fn critical(criterion: Criterion) -> Criterion {
 }
 
 fn report(rubric: &[Criterion], pass: f64) -> Report {
-    let story = Story::new().finds(FindingKind::CapLeftOff, 1.0, "a cap is off");
+    let story = Story::new().finds(FindingKind::CapLeftOff, 1.0);
     Report::new(&story.course, rubric, Fraction::clamped(pass))
 }
 

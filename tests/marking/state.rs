@@ -1,6 +1,7 @@
 //! The state at the hand-back, the job sheet, the diagnosis, the time.
 
 use crate::story::{Story, front_seat};
+use coldbench::kit::refrigerant_cylinder;
 use coldbench::plant::{FaultKind, Joint, Line, Spot};
 use coldbench::scenario::{EndState, Rule};
 use coldbench::units::{Fraction, Time};
@@ -97,7 +98,7 @@ fn a_run_must_last_ten_minutes_and_be_of_the_circuit_that_is_handed_back() {
     let undone = [
         Action::Loosen(Joint::DrierInlet),
         Action::TakeApart(Joint::DrierInlet),
-        Action::CylinderValve(Fraction::ONE),
+        Action::of(refrigerant_cylinder::Action::Valve(Fraction::ONE)),
         front_seat(Line::Liquid),
         front_seat(Line::Suction),
     ];
@@ -108,7 +109,9 @@ fn a_run_must_last_ten_minutes_and_be_of_the_circuit_that_is_handed_back() {
         assert_eq!(again.marked(rule()).points, 4, "{action:?}");
     }
     // Closing a valve of the cylinder or taking a hose off leaves the run standing.
-    let left = ran(700).does(Action::CylinderValve(Fraction::ZERO));
+    let left = ran(700).does(Action::of(refrigerant_cylinder::Action::Valve(
+        Fraction::ZERO,
+    )));
     assert_eq!(left.marked(rule()).points, 4);
 }
 

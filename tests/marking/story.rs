@@ -4,10 +4,10 @@ use coldbench::job::{Entry, Truth};
 use coldbench::marking::{Course, Evidence, Mark, Seen, mark};
 use coldbench::plant::{FaultKind, Line, Spot};
 use coldbench::scenario::{Criterion, Rule};
-use coldbench::text::Message;
+
 use coldbench::units::Fraction;
 use coldbench::words::{
-    Action, Bound, Condition, Diagnosis, Finding, FindingKind, GaugePlace, Level, Reading,
+    Action, Bound, Condition, Diagnosis, Finding, FindingKind, GaugePlace, Level, Part, Reading,
     SheetField, Shown, Status,
 };
 
@@ -76,13 +76,13 @@ impl Story {
         self.ticks(10 * seconds)
     }
 
-    pub fn finds(mut self, kind: FindingKind, size: f64, text: &str) -> Self {
+    /// Something found at the compressor.
+    pub fn finds(mut self, kind: FindingKind, size: f64) -> Self {
         self.course.findings.push(Finding {
             tick: self.course.end,
             kind,
             size,
-            place: Message::verbatim("there"),
-            text: Message::verbatim(text),
+            at: Part::Compressor.into(),
         });
         self
     }

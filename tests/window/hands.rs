@@ -3,6 +3,7 @@
 
 use crate::support::{Sheet, Window, area, at_work, drag, job, next_frame, recorded, refusal};
 use coldbench::gui::Part;
+use coldbench::kit::tools::Name;
 use coldbench::kit::{Hose, HoseEnd, ThermometerPlace};
 use coldbench::plant::{Joint, Line, Made, Spot, ThermostatCall};
 use coldbench::scenario::shipped_names;
@@ -210,11 +211,11 @@ fn hand_valves_the_cylinder_and_the_regulator_turn_like_a_stem() {
     let high = job(&window).kit().manifold.high_valve.get();
     assert!((high - 0.2).abs() < 0.011, "{high}");
     drag(&mut window, &round(sheet.at(800.0, 486.0), 16.0, -90));
-    let cylinder = job(&window).kit().cylinder.valve.get();
+    let cylinder = job(&window).kit().tools.refrigerant_cylinder.valve.get();
     assert!((cylinder - 0.1).abs() < 0.011, "{cylinder}");
     // A regulator's screw loads its spring as it goes in: clockwise is more.
     drag(&mut window, &round(sheet.at(622.0, 472.0), 16.0, 360));
-    let psig = job(&window).kit().nitrogen.setting.psig();
+    let psig = job(&window).kit().tools.nitrogen.setting.psig();
     assert!((psig - 100.0).abs() < 2.6, "{psig}");
 }
 
@@ -249,13 +250,19 @@ fn a_hose_end_is_dragged_to_a_port_and_off_again() {
         &mut window,
         &[sheet.at(394.0, 588.0), sheet.at(300.0, 560.0), pump],
     );
-    assert_eq!(end(&window, Hose::Centre), Some(HoseEnd::VacuumPump));
+    assert_eq!(
+        end(&window, Hose::Centre),
+        Some(HoseEnd::Tool(Name::VacuumPump))
+    );
     // From one thing straight to another: off first, then on.
     drag(
         &mut window,
         &[pump, sheet.at(400.0, 560.0), sheet.at(640.0, 500.0)],
     );
-    assert_eq!(end(&window, Hose::Centre), Some(HoseEnd::Nitrogen));
+    assert_eq!(
+        end(&window, Hose::Centre),
+        Some(HoseEnd::Tool(Name::Nitrogen))
+    );
 }
 
 #[test]
@@ -346,13 +353,13 @@ fn the_wrench_and_the_regulator_count_in_the_units_that_were_chosen() {
         .get_by_role_and_label(Role::Slider, "regulator")
         .set_value_accesskit(700.0);
     window.run();
-    let set = job(&window).kit().nitrogen.setting;
+    let set = job(&window).kit().tools.nitrogen.setting;
     assert!((set.pascals() - 700e3).abs() < 1.0, "{set:?}");
     window.get_by_label("nitrogen regulator, set to 700 kPa gauge");
     press(&mut window, "psig, °F");
     window.get_by_label("nitrogen regulator, set to 102 psig");
     // Switching alone sets nothing anew.
-    assert_eq!(job(&window).kit().nitrogen.setting, set);
+    assert_eq!(job(&window).kit().tools.nitrogen.setting, set);
     assert_eq!(set, GaugePressure::from_pascals(700e3));
 }
 

@@ -5,7 +5,10 @@ use crate::folder::Folder;
 use coldbench::gui::{App, Attempts, Part, fault_label};
 use coldbench::job::procedure::{Performance, Procedure};
 use coldbench::job::{Driver, Job, Refusal};
+use coldbench::kit::tools::Action as Tool;
+use coldbench::kit::tools::Name;
 use coldbench::kit::{Hose, HoseEnd};
+use coldbench::kit::{nitrogen, refrigerant_cylinder, vacuum_pump};
 use coldbench::marking::Report;
 use coldbench::plant::{Arrow, Line, Spot, ThermostatCall};
 use coldbench::scenario::{Scenario, shipped_names};
@@ -232,9 +235,9 @@ fn cart(action: &Action) -> (Option<Part>, Vec<Hand>) {
             let place = match to {
                 HoseEnd::SuctionPort => "on the suction port",
                 HoseEnd::LiquidPort => "on the liquid port",
-                HoseEnd::VacuumPump => "on the vacuum pump",
-                HoseEnd::Nitrogen => "on the nitrogen",
-                HoseEnd::RefrigerantCylinder => "on the refrigerant cylinder",
+                HoseEnd::Tool(Name::VacuumPump) => "on the vacuum pump",
+                HoseEnd::Tool(Name::Nitrogen) => "on the nitrogen",
+                HoseEnd::Tool(Name::RefrigerantCylinder) => "on the refrigerant cylinder",
                 HoseEnd::OpenAir => "held open to the air",
             };
             (
@@ -249,39 +252,45 @@ fn cart(action: &Action) -> (Option<Part>, Vec<Hand>) {
             let hands = setting(open.get() * 100.0, 100.0, ends, "hand valve open");
             (Part::HandValve(hose), hands)
         }
-        Action::NitrogenValve(on) => {
+        Action::Tool(Tool::Nitrogen(nitrogen::Action::Valve(on))) => {
             let (yes, no) = ("Open the nitrogen cylinder", "Shut the nitrogen cylinder");
             (Part::Nitrogen, either(on, yes, no))
         }
-        Action::Regulator(on) => (
+        Action::Tool(Tool::Nitrogen(nitrogen::Action::Regulator(on))) => (
             Part::Nitrogen,
             either(on, "Fit the regulator", "Take the regulator off"),
         ),
-        Action::SetRegulator(set) => {
+        Action::Tool(Tool::Nitrogen(nitrogen::Action::SetRegulator(set))) => {
             let ends = ("Back the regulator off", "");
             let hands = setting(set.psig().round(), 600.0, ends, "regulator");
             (Part::Nitrogen, hands)
         }
-        Action::CylinderValve(open) => {
+        Action::Tool(Tool::RefrigerantCylinder(refrigerant_cylinder::Action::Valve(open))) => {
             let ends = ("Shut the cylinder", "Open the cylinder");
             let hands = setting(open.get() * 100.0, 100.0, ends, "cylinder valve open");
             (Part::Cylinder, hands)
         }
-        Action::CylinderInverted(on) => {
+        Action::Tool(Tool::RefrigerantCylinder(refrigerant_cylinder::Action::Inverted(on))) => {
             let (yes, no) = ("Invert the cylinder (liquid)", "Stand it upright (vapour)");
             (Part::Cylinder, either(on, yes, no))
         }
-        Action::TareScale => (Part::Cylinder, press("Tare the scale")),
-        Action::Pump(on) => (Part::Pump, either(on, "Start the pump", "Stop the pump")),
-        Action::PumpIsolation(on) => {
+        Action::Tool(Tool::RefrigerantCylinder(refrigerant_cylinder::Action::Tare)) => {
+            (Part::Cylinder, press("Tare the scale"))
+        }
+        Action::Tool(Tool::VacuumPump(vacuum_pump::Action::Run(on))) => {
+            (Part::Pump, either(on, "Start the pump", "Stop the pump"))
+        }
+        Action::Tool(Tool::VacuumPump(vacuum_pump::Action::Inlet(on))) => {
             let (yes, no) = ("Open the pump's inlet valve", "Shut the pump's inlet valve");
             (Part::Pump, either(on, yes, no))
         }
-        Action::GasBallast(on) => {
+        Action::Tool(Tool::VacuumPump(vacuum_pump::Action::Ballast(on))) => {
             let (yes, no) = ("Open the gas ballast", "Shut the gas ballast");
             (Part::Pump, either(on, yes, no))
         }
-        Action::ChangePumpOil => (Part::Pump, press("Change the pump's oil")),
+        Action::Tool(Tool::VacuumPump(vacuum_pump::Action::ChangeOil)) => {
+            (Part::Pump, press("Change the pump's oil"))
+        }
         Action::MicronGauge(place) => {
             let place = match place {
                 GaugePlace::Cart => "on the cart",

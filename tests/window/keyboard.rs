@@ -3,6 +3,7 @@
 
 use crate::support::{Window, at_work, focused, job, key, tab_to, window};
 use coldbench::gui::Part;
+use coldbench::kit::tools::Name;
 use coldbench::kit::{Hose, HoseEnd, ThermometerPlace};
 use coldbench::plant::{Joint, Line, Made, ThermostatCall};
 use coldbench::units::{ATMOSPHERE, PSI};
@@ -152,7 +153,7 @@ fn lists_numbers_and_blanks_are_worked_by_keyboard() {
     key(window, Key::Space);
     press(window, "on the vacuum pump");
     let hose = job(window).kit().manifold.hose(Hose::Centre);
-    assert_eq!(hose.end, Some(HoseEnd::VacuumPump));
+    assert_eq!(hose.end, Some(HoseEnd::Tool(Name::VacuumPump)));
 
     at_hand(window, "thermometer case");
     key(window, Key::Space);

@@ -2,6 +2,7 @@
 
 use crate::support::{Window, job};
 use coldbench::gui::Part;
+use coldbench::kit::tools::Name;
 use coldbench::kit::{Hose, HoseEnd};
 use coldbench::plant::{Line, Made, ThermostatCall};
 use coldbench::scenario::Scenario;
@@ -114,7 +115,7 @@ fn the_cart_works_by_its_lists_and_buttons() {
     press(&mut window, "on the vacuum pump");
     assert_eq!(
         job(&window).kit().manifold.hose(Hose::Centre).end,
-        Some(HoseEnd::VacuumPump)
+        Some(HoseEnd::Tool(Name::VacuumPump))
     );
     point_at(&mut window, "micron gauge");
     press(&mut window, "screw it on");

@@ -6,6 +6,7 @@ refusal-handed-back = The job has been handed back.
 refusal-unwritable = It cannot be written down.
 refusal-unrecordable = It cannot be recorded: { $why }
 
+refusal-not-on-cart = That is not on the cart.
 refusal-cylinder-so = The cylinder is so already.
 refusal-regulator-so = The regulator is so already.
 refusal-shut-nitrogen-first = Shut the nitrogen cylinder first.

@@ -6,6 +6,7 @@ refusal-handed-back = El trabajo ya se entregó.
 refusal-unwritable = No se puede anotar.
 refusal-unrecordable = No se puede registrar: { $why }
 
+refusal-not-on-cart = Eso no está en el carro.
 refusal-cylinder-so = El cilindro ya está así.
 refusal-regulator-so = El regulador ya está así.
 refusal-shut-nitrogen-first = Cierre primero el cilindro de nitrógeno.

@@ -4,7 +4,7 @@ use crate::text::Message;
 use crate::words::FindingKind;
 
 /// What follows from a finding.
-pub(in crate::coach) const fn consequence(kind: FindingKind) -> Message {
+pub(in crate::coach) fn consequence(kind: FindingKind) -> Message {
     Message::new(match kind {
         FindingKind::Released => "coach-why-released",
         FindingKind::AirDrawnIn => "coach-why-air-drawn-in",
@@ -15,11 +15,8 @@ pub(in crate::coach) const fn consequence(kind: FindingKind) -> Message {
         FindingKind::EnergisedInDeepVacuum => "coach-why-energised-in-deep-vacuum",
         FindingKind::LiquidToCompressor => "coach-why-liquid-to-compressor",
         FindingKind::OverNameplate => "coach-why-over-nameplate",
-        FindingKind::NoRegulator => "coach-why-no-regulator",
         FindingKind::HighPressureTrip => "coach-why-high-pressure-trip",
         FindingKind::MicronGaugeOverPressured => "coach-why-micron-gauge-over-pressured",
-        FindingKind::PumpUnderPressure => "coach-why-pump-under-pressure",
-        FindingKind::PumpedAway => "coach-why-pumped-away",
         FindingKind::WorkedLive => "coach-why-worked-live",
         FindingKind::Unprotected => "coach-why-unprotected",
         FindingKind::OverTightened => "coach-why-over-tightened",
@@ -33,5 +30,6 @@ pub(in crate::coach) const fn consequence(kind: FindingKind) -> Message {
         FindingKind::OpenedUnpurged => "coach-why-opened-unpurged",
         FindingKind::Unventilated => "coach-why-unventilated",
         FindingKind::ToolNotRated => "coach-why-tool-not-rated",
+        FindingKind::Tool(finding) => return Message::form_of(finding.key(), "why"),
     })
 }

@@ -5,7 +5,7 @@ use crate::text::Message;
 use crate::words::{FindingKind, Milestone};
 
 /// An event that could come as things stand.
-pub(in crate::coach) const fn guard(kind: FindingKind) -> Said {
+pub(in crate::coach) fn guard(kind: FindingKind) -> Said {
     match kind {
         FindingKind::Unprotected => Said::new("thought-protect-aim", "thought-protect-way"),
         FindingKind::WorkedLive => milestone(Milestone::LockedOut),
@@ -18,10 +18,7 @@ pub(in crate::coach) const fn guard(kind: FindingKind) -> Said {
         FindingKind::JointLeftLoose => {
             milestone(Milestone::MadeUp(crate::plant::Joint::DrierInlet))
         }
-        FindingKind::NoRegulator => Said::new("thought-regulator-aim", "thought-regulator-way"),
-        FindingKind::PumpUnderPressure => {
-            Said::new("thought-pump-pressure-aim", "thought-pump-pressure-way")
-        }
+        FindingKind::Tool(finding) => Said::OfTool(finding.key()),
         FindingKind::MicronGaugeOverPressured => {
             Said::new("thought-gauge-pressure-aim", "thought-gauge-pressure-way")
         }
@@ -33,7 +30,7 @@ pub(in crate::coach) const fn guard(kind: FindingKind) -> Said {
 }
 
 /// What is to be so, so that it does not come.
-pub(in crate::coach) const fn guard_goal(kind: FindingKind) -> Message {
+pub(in crate::coach) fn guard_goal(kind: FindingKind) -> Message {
     Message::new(match kind {
         FindingKind::Unprotected => "coach-goal-protected",
         FindingKind::WorkedLive => "coach-goal-not-live",
@@ -42,8 +39,7 @@ pub(in crate::coach) const fn guard_goal(kind: FindingKind) -> Message {
         FindingKind::DrierBackwards => "coach-goal-arrow",
         FindingKind::StoodOpen => "coach-goal-none-open",
         FindingKind::JointLeftLoose => "coach-goal-torque",
-        FindingKind::NoRegulator => "coach-goal-regulator",
-        FindingKind::PumpUnderPressure => "coach-goal-at-zero",
+        FindingKind::Tool(finding) => return Message::form_of(finding.key(), "goal"),
         FindingKind::MicronGaugeOverPressured => "coach-goal-gauge-isolated",
         FindingKind::CapLeftOff => "coach-goal-caps",
         FindingKind::ValveLeftShut => "coach-goal-back-seated",

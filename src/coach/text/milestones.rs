@@ -20,7 +20,7 @@ pub(in crate::coach) const HAND_BACK: Said =
     Said::new("thought-hand-back-aim", "thought-hand-back-way");
 
 /// A milestone.
-pub(in crate::coach) const fn milestone(milestone: Milestone) -> Said {
+pub(in crate::coach) fn milestone(milestone: Milestone) -> Said {
     match milestone {
         Milestone::FrontSeated(Line::Liquid) => Said::new(
             "thought-front-seat-liquid-aim",
@@ -56,13 +56,11 @@ pub(in crate::coach) const fn milestone(milestone: Milestone) -> Said {
         Milestone::Purged(Hose::Centre) => {
             Said::new("thought-purge-centre-aim", "thought-purge-centre-way")
         }
-        Milestone::NitrogenOpened => Said::new("thought-nitrogen-aim", "thought-nitrogen-way"),
-        Milestone::PumpStarted => Said::new("thought-pump-aim", "thought-pump-way"),
         Milestone::CoolingCalled => Said::new("thought-cooling-aim", "thought-cooling-way"),
         Milestone::LockedOut => Said::new("thought-lock-out-aim", "thought-lock-out-way"),
         Milestone::Ventilated => Said::new("thought-ventilate-aim", "thought-ventilate-way"),
         Milestone::VerifiedDead => Said::new("thought-verify-dead-aim", "thought-verify-dead-way"),
-        Milestone::CylinderOpened => Said::new("thought-weigh-in-aim", "thought-weigh-in-way"),
+        Milestone::Tool(milestone) => Said::OfTool(milestone.key()),
         Milestone::Diagnosed => super::DIAGNOSIS,
         Milestone::HandedBack => HAND_BACK,
     }
@@ -98,13 +96,11 @@ pub(in crate::coach) fn goal(milestone: Milestone, place: &dyn Fn(Message) -> Me
         Milestone::Purged(Hose::Low) => "coach-goal-purged-low",
         Milestone::Purged(Hose::High) => "coach-goal-purged-high",
         Milestone::Purged(Hose::Centre) => "coach-goal-purged-centre",
-        Milestone::NitrogenOpened => "coach-goal-nitrogen",
-        Milestone::PumpStarted => "coach-goal-pump",
         Milestone::CoolingCalled => "coach-goal-cooling",
         Milestone::LockedOut => "coach-goal-locked",
         Milestone::VerifiedDead => "coach-goal-dead",
         Milestone::Ventilated => "coach-goal-ventilated",
-        Milestone::CylinderOpened => "coach-goal-cylinder",
+        Milestone::Tool(milestone) => return Message::form_of(milestone.key(), "goal"),
         Milestone::Diagnosed => "coach-goal-diagnosed",
         Milestone::HandedBack => "coach-goal-handed-back",
     };

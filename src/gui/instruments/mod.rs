@@ -8,7 +8,7 @@ pub use chart::{StripChart, chart_ui};
 use crate::gui::theme::{Palette, hose_colour, hose_letter};
 use crate::gui::view::{Needle, System, View};
 use crate::gui::widgets::{Dial, bar, dial, display};
-use crate::kit::{Hose, ThermometerPlace};
+use crate::kit::{Hose, ThermometerPlace, nitrogen, refrigerant_cylinder};
 use crate::text::Message;
 use crate::units::{ATMOSPHERE, GaugePressure, PSI, Temperature};
 use crate::words::{Dimension, Reading, Shown};
@@ -178,11 +178,20 @@ fn electronic(ui: &mut Ui, view: &View, width: f32, height: f32) {
     for pair in [
         [
             ("face-compressor", Reading::CompressorAmps),
-            ("face-scale", Reading::Scale),
+            (
+                "face-scale",
+                Reading::of(refrigerant_cylinder::Reading::Scale),
+            ),
         ],
         [
-            ("face-nitrogen-outlet", Reading::NitrogenOutlet),
-            ("face-nitrogen-cylinder", Reading::NitrogenCylinder),
+            (
+                "face-nitrogen-outlet",
+                Reading::of(nitrogen::Reading::Outlet),
+            ),
+            (
+                "face-nitrogen-cylinder",
+                Reading::of(nitrogen::Reading::Cylinder),
+            ),
         ],
     ] {
         ui.horizontal(|ui| {

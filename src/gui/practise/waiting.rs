@@ -158,7 +158,7 @@ pub fn wait_ui(ui: &mut Ui, view: &View, form: &mut WaitForm) -> Option<(Awaited
     ui.label(RichText::new(view.say("time-wait-until")).strong());
     let shows = |reading: Reading| view.reading(reading) != Shown::Nothing;
     form.reading = form.reading.filter(|&reading| shows(reading));
-    let readings: Vec<Reading> = Reading::FACES.into_iter().filter(|&r| shows(r)).collect();
+    let readings: Vec<Reading> = Reading::faces().filter(|&r| shows(r)).collect();
     let name = |reading: Option<Reading>| match reading {
         Some(reading) => view.tell(&reading.label()),
         None => view.say("time-choose"),

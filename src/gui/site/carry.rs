@@ -88,8 +88,8 @@ impl Carried {
     /// Every place where it can go, whether or not it may go there now.
     pub fn targets(self, view: &View) -> Vec<Target> {
         match self {
-            Self::Hose(hose) => HoseEnd::ALL
-                .into_iter()
+            Self::Hose(hose) => HoseEnd::all()
+                .filter(|&to| view.has(to))
                 .filter(|&to| to != HoseEnd::OpenAir)
                 .map(|to| hose_target(hose, to, view))
                 .collect(),

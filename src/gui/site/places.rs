@@ -1,6 +1,6 @@
 //! Where everything is on the sheet: one table, in drawing units.
 
-use crate::gui::tools::{cylinder, nitrogen, pump};
+use crate::gui::tools;
 use crate::kit::{Hose, HoseEnd, ThermometerPlace};
 use crate::plant::{Joint, Line, Spot};
 use crate::words::GaugePlace;
@@ -90,9 +90,7 @@ pub const fn hose_end(hose: Hose, end: Option<HoseEnd>) -> (f32, f32) {
     match end {
         Some(HoseEnd::SuctionPort) => (VALVES, line_y(Line::Suction) + 54.0),
         Some(HoseEnd::LiquidPort) => (VALVES, line_y(Line::Liquid) + 54.0),
-        Some(HoseEnd::VacuumPump) => pump::SOCKET,
-        Some(HoseEnd::Nitrogen) => nitrogen::SOCKET,
-        Some(HoseEnd::RefrigerantCylinder) => cylinder::SOCKET,
+        Some(HoseEnd::Tool(tool)) => tools::socket(tool),
         Some(HoseEnd::OpenAir) => match hose {
             Hose::Low => (256.0, 604.0),
             Hose::Centre => (520.0, 604.0),

@@ -5,6 +5,7 @@ use crate::gui::view::View;
 use crate::gui::view::looks::opening_label;
 use crate::gui::view::turn::{FINE, Thread, Turn};
 use crate::gui::widgets::{Setting, act, quarter_turns, setting, toggle};
+use crate::kit::refrigerant_cylinder::{Action as Act, Reading as Face};
 use crate::text::Message;
 use crate::units::Fraction;
 use crate::words::{Action, Reading};
@@ -25,7 +26,7 @@ pub const fn wheel(inverted: bool) -> (f32, f32) {
 /// The refrigerant cylinder on its scale.
 pub fn hands(ui: &mut Ui, view: &View, actions: &mut Vec<Action>) {
     let (valve, inverted) = view.cylinder();
-    let turn_to = |percent: f64| Action::CylinderValve(Fraction::clamped(percent / 100.0));
+    let turn_to = |percent: f64| Action::of(Act::Valve(Fraction::clamped(percent / 100.0)));
     ui.horizontal_wrapped(|ui| {
         act(ui, view, "hand-cylinder-shut", turn_to(0.0), actions);
         act(ui, view, "hand-cylinder-crack", turn_to(5.0), actions);
@@ -43,11 +44,12 @@ pub fn hands(ui: &mut Ui, view: &View, actions: &mut Vec<Action>) {
         actions.push(turn_to(percent));
     }
     let words = ("hand-cylinder-invert", "hand-cylinder-upright");
-    toggle(ui, view, inverted, words, Action::CylinderInverted, actions);
+    let turn_over = |over| Action::of(Act::Inverted(over));
+    toggle(ui, view, inverted, words, turn_over, actions);
     ui.separator();
-    let scale = view.shown(Reading::Scale);
+    let scale = view.shown(Reading::of(Face::Scale));
     ui.label(view.tell(&Message::new("hand-scale-shows").with("shown", scale)));
-    act(ui, view, "hand-tare", Action::TareScale, actions);
+    act(ui, view, "hand-tare", Action::of(Act::Tare), actions);
 }
 
 /// Draws it.
@@ -109,7 +111,7 @@ pub fn draw(canvas: &Canvas, view: &View) {
     canvas.line(&[(x, y), tip], canvas.ink(3.0));
     let scale = Rect::from_min_max(pos2(808.0, 562.0), pos2(890.0, 588.0));
     canvas.rect(scale, 3.0, palette.raised, canvas.ink(1.5));
-    let weight = view.text(Reading::Scale);
+    let weight = view.text(Reading::of(Face::Scale));
     canvas.text(
         849.0,
         575.0,

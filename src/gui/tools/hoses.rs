@@ -13,7 +13,8 @@ use eframe::egui::Ui;
 pub fn hose(ui: &mut Ui, view: &View, hose: Hose, actions: &mut Vec<Action>) {
     let state = view.hose(hose);
     let name = |end| view.tell(&end_label(Some(end)));
-    if let Some(to) = choice(ui, &view.say("hand-hose-to"), state.end, HoseEnd::ALL, name) {
+    let ends = HoseEnd::all().filter(|&end| view.has(end));
+    if let Some(to) = choice(ui, &view.say("hand-hose-to"), state.end, ends, name) {
         actions.push(Action::Connect { hose, to });
     }
     if state.end.is_some() {

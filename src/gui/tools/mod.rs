@@ -10,3 +10,14 @@ pub mod protection;
 pub mod pump;
 mod rating;
 pub mod thermometers;
+
+use crate::kit::tools::Name;
+
+/// Where a hose goes on a tool.
+pub const fn socket(tool: Name) -> (f32, f32) {
+    match tool {
+        Name::Nitrogen => nitrogen::SOCKET,
+        Name::RefrigerantCylinder => cylinder::SOCKET,
+        Name::VacuumPump => pump::SOCKET,
+    }
+}

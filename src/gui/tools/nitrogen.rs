@@ -4,6 +4,7 @@ use crate::gui::canvas::{Canvas, around};
 use crate::gui::view::turn::{SCREW_MOST, Thread, Turn};
 use crate::gui::view::{Needle, System, View};
 use crate::gui::widgets::{Setting, act, setting, toggle};
+use crate::kit::nitrogen::{Action as Act, Reading as Face};
 use crate::text::Message;
 use crate::units::GaugePressure;
 use crate::words::{Action, Reading};
@@ -19,7 +20,8 @@ pub const SCREW: (f32, f32) = (622.0, 472.0);
 pub fn hands(ui: &mut Ui, view: &View, actions: &mut Vec<Action>) {
     let (open, ..) = view.nitrogen();
     let words = ("hand-nitrogen-open", "hand-nitrogen-shut");
-    toggle(ui, view, open, words, Action::NitrogenValve, actions);
+    let valve = |open| Action::of(Act::Valve(open));
+    toggle(ui, view, open, words, valve, actions);
     regulator(ui, view, actions);
 }
 
@@ -27,9 +29,10 @@ pub fn hands(ui: &mut Ui, view: &View, actions: &mut Vec<Action>) {
 pub fn regulator(ui: &mut Ui, view: &View, actions: &mut Vec<Action>) {
     let (_, fitted, _) = view.nitrogen();
     let words = ("hand-regulator-fit", "hand-regulator-off");
-    toggle(ui, view, fitted, words, Action::Regulator, actions);
+    let fit = |on| Action::of(Act::Regulator(on));
+    toggle(ui, view, fitted, words, fit, actions);
     if fitted {
-        let screw = |pascals| Action::SetRegulator(GaugePressure::from_pascals(pascals));
+        let screw = |pascals| Action::of(Act::SetRegulator(GaugePressure::from_pascals(pascals)));
         act(ui, view, "hand-regulator-back-off", screw(0.0), actions);
         let (unit, name) = view.system().gauge_unit();
         let most = GaugePressure::from_psig(SCREW_MOST).pascals();
@@ -46,9 +49,9 @@ pub fn regulator(ui: &mut Ui, view: &View, actions: &mut Vec<Action>) {
         if let Some(set) = setting(ui, what) {
             actions.push(screw(set * unit));
         }
-        let outlet = view.shown(Reading::NitrogenOutlet);
+        let outlet = view.shown(Reading::of(Face::Outlet));
         ui.label(view.tell(&Message::new("hand-outlet-shows").with("shown", outlet)));
-        let cylinder = view.shown(Reading::NitrogenCylinder);
+        let cylinder = view.shown(Reading::of(Face::Cylinder));
         ui.label(view.tell(&Message::new("hand-cylinder-shows").with("shown", cylinder)));
     }
 }

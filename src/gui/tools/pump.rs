@@ -4,6 +4,7 @@ use crate::gui::canvas::Canvas;
 use crate::gui::tools::rating::rating;
 use crate::gui::view::View;
 use crate::gui::widgets::{act, toggle};
+use crate::kit::vacuum_pump::Action as Act;
 use crate::text::Message;
 use crate::words::Action;
 use eframe::egui::{Align2, Color32, Rect, Ui, pos2};
@@ -19,7 +20,7 @@ pub fn hands(ui: &mut Ui, view: &View, actions: &mut Vec<Action>) {
         view,
         look.running,
         ("hand-pump-start", "hand-pump-stop"),
-        Action::Pump,
+        |on| Action::of(Act::Run(on)),
         actions,
     );
     let words = ("hand-inlet-open", "hand-inlet-shut");
@@ -28,7 +29,7 @@ pub fn hands(ui: &mut Ui, view: &View, actions: &mut Vec<Action>) {
         view,
         look.inlet_open,
         words,
-        Action::PumpIsolation,
+        |open| Action::of(Act::Inlet(open)),
         actions,
     );
     let words = ("hand-ballast-open", "hand-ballast-shut");
@@ -37,7 +38,7 @@ pub fn hands(ui: &mut Ui, view: &View, actions: &mut Vec<Action>) {
         view,
         look.ballast_open,
         words,
-        Action::GasBallast,
+        |open| Action::of(Act::Ballast(open)),
         actions,
     );
     ui.separator();
@@ -47,7 +48,13 @@ pub fn hands(ui: &mut Ui, view: &View, actions: &mut Vec<Action>) {
         "hand-oil-clear"
     }));
     rating(ui, view, view.tools_rated().1);
-    act(ui, view, "hand-change-oil", Action::ChangePumpOil, actions);
+    act(
+        ui,
+        view,
+        "hand-change-oil",
+        Action::of(Act::ChangeOil),
+        actions,
+    );
 }
 
 /// Draws it.

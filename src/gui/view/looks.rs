@@ -11,9 +11,7 @@ pub const fn end_label(end: Option<HoseEnd>) -> Message {
         None => "part-end-hung-up",
         Some(HoseEnd::SuctionPort) => "part-end-suction-port",
         Some(HoseEnd::LiquidPort) => "part-end-liquid-port",
-        Some(HoseEnd::VacuumPump) => "part-end-vacuum-pump",
-        Some(HoseEnd::Nitrogen) => "part-end-nitrogen",
-        Some(HoseEnd::RefrigerantCylinder) => "part-end-cylinder",
+        Some(HoseEnd::Tool(tool)) => return Message::form_of(tool.key(), "on"),
         Some(HoseEnd::OpenAir) => "part-end-open-air",
     })
 }

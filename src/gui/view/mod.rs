@@ -13,7 +13,7 @@ use crate::attempt::Mode;
 use crate::fluid::refrigerant::Refrigerant;
 use crate::gui::settings::Settings;
 use crate::job::{Glass, Job, JobSheet, PipeSurface, TICKS_PER_SECOND};
-use crate::kit::{Hose, HoseState, ThermometerPlace};
+use crate::kit::{Hose, HoseEnd, HoseState, ThermometerPlace};
 use crate::plant::{Arrow, FlareSize, Joint, Line, Made, Safety, Spot, ThermostatCall};
 use crate::text::{Language, Message};
 use crate::units::GaugePressure;
@@ -186,32 +186,37 @@ impl<'a> View<'a> {
         let gauge = match needle {
             Needle::Low => &kit.manifold.low_gauge,
             Needle::High => &kit.manifold.high_gauge,
-            Needle::NitrogenOutlet => &kit.nitrogen.outlet_gauge,
-            Needle::NitrogenCylinder => &kit.nitrogen.cylinder_gauge,
+            Needle::NitrogenOutlet => &kit.tools.nitrogen.outlet_gauge,
+            Needle::NitrogenCylinder => &kit.tools.nitrogen.cylinder_gauge,
         };
         (gauge.needle(), gauge.least, gauge.most)
     }
 
+    /// Whether a hose can be put on something: a tool must have been brought.
+    pub fn has(&self, end: HoseEnd) -> bool {
+        end.tool().is_none_or(|tool| self.job.kit().tools.has(tool))
+    }
+
     /// Nitrogen: cylinder valve open, regulator fitted, its setting in psig.
     pub const fn nitrogen(&self) -> (bool, bool, f64) {
-        let set = &self.job.kit().nitrogen;
+        let set = &self.job.kit().tools.nitrogen;
         (set.valve_open, set.regulator_fitted, set.setting.psig())
     }
 
     /// What the regulator's screw is set to.
     pub const fn regulator(&self) -> GaugePressure {
-        self.job.kit().nitrogen.setting
+        self.job.kit().tools.nitrogen.setting
     }
 
     /// Refrigerant cylinder: how far its valve is open, and whether it stands on its head.
     pub const fn cylinder(&self) -> (f64, bool) {
-        let cylinder = &self.job.kit().cylinder;
+        let cylinder = &self.job.kit().tools.refrigerant_cylinder;
         (cylinder.valve.get(), cylinder.inverted)
     }
 
     /// The vacuum pump as it looks.
     pub fn pump(&self) -> PumpLook {
-        let pump = &self.job.kit().pump;
+        let pump = &self.job.kit().tools.vacuum_pump;
         PumpLook {
             running: pump.running,
             inlet_open: pump.inlet_open,

@@ -3,6 +3,7 @@
 
 use crate::gui::view::View;
 use crate::kit::Hose;
+use crate::kit::{nitrogen, refrigerant_cylinder};
 use crate::plant::Line;
 use crate::text::Message;
 use crate::units::{Fraction, GaugePressure};
@@ -89,8 +90,10 @@ impl Turn {
         Some(match self.thread {
             Thread::Stem(line) => Action::Stem { line, open },
             Thread::HandValve(hose) => Action::HandValve { hose, open },
-            Thread::Cylinder => Action::CylinderValve(open),
-            Thread::Regulator => Action::SetRegulator(GaugePressure::from_psig(quarters * SCREW)),
+            Thread::Cylinder => Action::of(refrigerant_cylinder::Action::Valve(open)),
+            Thread::Regulator => Action::of(nitrogen::Action::SetRegulator(
+                GaugePressure::from_psig(quarters * SCREW),
+            )),
         })
     }
 

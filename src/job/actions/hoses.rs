@@ -1,8 +1,8 @@
 //! The manifold's hoses and hand valves.
 
 use super::require;
-use super::valves::port_label;
 use crate::job::{Job, Refusal};
+use crate::plant::Spot;
 use crate::text::Message;
 use crate::units::Fraction;
 use crate::words::{Hose, HoseEnd};
@@ -23,6 +23,9 @@ impl Job {
             to == HoseEnd::OpenAir || self.kit.manifold.hose_on(to).is_none(),
             "refusal-place-taken",
         )?;
+        if let Some(tool) = to.tool() {
+            require(self.kit.tools.has(tool), "refusal-not-on-cart")?;
+        }
         match (hose, to.port()) {
             (Hose::Centre, Some(_)) => {
                 return Err(Refusal::because(Message::new(
@@ -37,7 +40,7 @@ impl Job {
             (_, Some(line)) => {
                 let port = &self.fittings.valve(line).port;
                 require(!port.cap_on, "refusal-port-cap-first")?;
-                self.hands_on_circuit(port_label(line));
+                self.hands_on_circuit(Spot::Port(line));
             }
             (_, None) => {}
         }
@@ -55,7 +58,7 @@ impl Job {
             state.spilling = SPILL;
         }
         if let Some(line) = from.and_then(HoseEnd::port) {
-            self.hands_on_circuit(port_label(line));
+            self.hands_on_circuit(Spot::Port(line));
         }
         Ok(())
     }

@@ -3,9 +3,8 @@
 use super::require;
 use crate::job::{Job, Refusal};
 use crate::plant::{Arrow, Joint, Made, Spot};
-use crate::text::Message;
 use crate::units::{ATMOSPHERE, PSI, Torque};
-use crate::words::FindingKind;
+use crate::words::{FindingKind, Part, Where};
 
 /// Pressure behind a joint that counts as pressure, Pa gauge. Chosen: what a gauge can show.
 const PRESSURE: f64 = 2.0 * PSI;
@@ -65,15 +64,17 @@ impl Job {
         state.make_up(torque);
         if state.split && !was_split {
             self.watch
-                .note(self.tick, FindingKind::OverTightened, joint.label(), 1.0);
+                .note(self.tick, FindingKind::OverTightened, joint, 1.0);
         }
-        self.hands_on_circuit(joint.label());
+        self.hands_on_circuit(joint);
         Ok(())
     }
 
     pub(super) fn sniff(&mut self, at: Option<Spot>) -> Result<(), Refusal> {
         if at.is_some() && self.kit.detector.at.is_none() {
-            self.note_tool(self.rated.detector, Message::new("name-detector"));
+            if !self.rated.detector {
+                self.note_not_rated(Where::Detector);
+            }
         }
         self.kit.detector.at = at;
         Ok(())
@@ -93,7 +94,7 @@ impl Job {
     pub(super) fn take_out_drier(&mut self) -> Result<(), Refusal> {
         require(self.fittings.drier.fitted.is_some(), "refusal-no-drier")?;
         self.require_drier_free()?;
-        self.hands_in_unit(Message::new("name-drier"));
+        self.hands_in_unit(Part::Drier);
         self.fittings.drier.fitted = None;
         self.plant.take_out_desiccant();
         Ok(())
@@ -105,7 +106,7 @@ impl Job {
             "refusal-old-drier-first",
         )?;
         self.require_drier_free()?;
-        self.hands_in_unit(Message::new("name-drier"));
+        self.hands_in_unit(Part::Drier);
         self.fittings.drier.fit_new(arrow);
         self.plant.fit_fresh_desiccant();
         for joint in [Joint::DrierInlet, Joint::DrierOutlet] {
@@ -115,7 +116,7 @@ impl Job {
     }
 
     pub(super) fn clean_outdoor_coil(&mut self) -> Result<(), Refusal> {
-        self.hands_in_unit(Spot::OutdoorCoil.label());
+        self.hands_in_unit(Spot::OutdoorCoil);
         self.air.clean_outdoor_coil();
         Ok(())
     }
@@ -134,15 +135,11 @@ impl Job {
 
     /// Notes what it means to open this joint now.
     fn note_opening(&mut self, joint: Joint) {
-        self.hands_in_unit(joint.label());
+        self.hands_in_unit(joint);
         let gauge = self.pressure_behind(Spot::Joint(joint)) - ATMOSPHERE;
         if gauge > PRESSURE {
-            self.watch.note(
-                self.tick,
-                FindingKind::OpenedUnderPressure,
-                joint.label(),
-                gauge,
-            );
+            let kind = FindingKind::OpenedUnderPressure;
+            self.watch.note(self.tick, kind, joint, gauge);
         }
     }
 }

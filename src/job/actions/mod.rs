@@ -6,18 +6,19 @@
     reason = "every action answers alike, also one never refused"
 )]
 
-mod cylinders;
 mod electric;
 mod hoses;
 mod instruments;
 mod joints;
+mod micron_gauge;
 mod paperwork;
-mod pump;
 mod valves;
 
 use super::{Job, Refusal};
+use crate::kit::tool::Refused;
+use crate::kit::tools;
 use crate::text::Message;
-use crate::words::{Action, FindingKind};
+use crate::words::{Action, FindingKind, Where};
 
 /// Refuses unless something is so; `why` is the key of the reason.
 fn require(so: bool, why: &'static str) -> Result<(), Refusal> {
@@ -49,16 +50,6 @@ impl Job {
             Action::TakeOff(hose) => self.take_off(hose),
             Action::Purge(hose) => self.purge(hose),
             Action::HandValve { hose, open } => self.set_hand_valve(hose, open),
-            Action::NitrogenValve(open) => self.set_nitrogen_valve(open),
-            Action::Regulator(fitted) => self.fit_regulator(fitted),
-            Action::SetRegulator(to) => self.set_regulator(to),
-            Action::CylinderValve(open) => self.set_cylinder_valve(open),
-            Action::CylinderInverted(inverted) => self.turn_cylinder(inverted),
-            Action::TareScale => self.tare_scale(),
-            Action::Pump(run) => self.run_pump(run),
-            Action::PumpIsolation(open) => self.set_pump_valve(open),
-            Action::GasBallast(open) => self.set_ballast(open),
-            Action::ChangePumpOil => self.change_pump_oil(),
             Action::MicronGauge(place) => self.put_micron_gauge(place),
             Action::MicronGaugeValve(open) => self.set_micron_gauge_valve(open),
             Action::Loosen(joint) => self.loosen(joint),
@@ -80,23 +71,37 @@ impl Job {
             Action::Write { field, value } => self.write(field, value),
             Action::Diagnose(diagnosis) => self.diagnose(diagnosis),
             Action::HandBack => self.hand_back(),
+            Action::Tool(action) => self.work_tool(action),
         }
     }
 
+    /// Works a tool.
+    fn work_tool(&mut self, action: tools::Action) -> Result<(), Refusal> {
+        let name = action.tool();
+        let could_ignite = |job: &Self| job.kit.tools.that_could_ignite().any(|tool| tool == name);
+        let was_on = could_ignite(self);
+        let done = self.kit.tools.act(action);
+        done.map_err(|Refused(why)| Refusal::because(Message::new(why)))?;
+        if !was_on && could_ignite(self) {
+            self.note_not_rated(Where::Tool(name));
+        }
+        Ok(())
+    }
+
     /// Notes work on the circuit that is done without glasses and gloves.
-    fn hands_on_circuit(&mut self, place: Message) {
+    fn hands_on_circuit(&mut self, at: impl Into<Where>) {
         if !self.kit.protection_on {
             self.watch
-                .note(self.tick, FindingKind::Unprotected, place, 1.0);
+                .note(self.tick, FindingKind::Unprotected, at, 1.0);
         }
     }
 
     /// Notes hands in the unit while it can come alive.
-    fn hands_in_unit(&mut self, place: Message) {
-        self.hands_on_circuit(place.clone());
+    fn hands_in_unit(&mut self, at: impl Into<Where>) {
+        let at = at.into();
+        self.hands_on_circuit(at);
         if !self.electrics.locked {
-            self.watch
-                .note(self.tick, FindingKind::WorkedLive, place, 1.0);
+            self.watch.note(self.tick, FindingKind::WorkedLive, at, 1.0);
         }
     }
 }

@@ -3,8 +3,9 @@
 use super::require;
 use crate::job::{Entry, Job, Refusal};
 use crate::plant::{Arrow, Joint, Line, Spot};
-use crate::text::Message;
-use crate::words::{Diagnosis, FindingKind, GaugePlace, Hose, HoseEnd, Level, SheetField};
+use crate::words::{
+    Diagnosis, FindingKind, GaugePlace, Hose, HoseEnd, Level, Part, SheetField, Where,
+};
 
 impl Job {
     pub(super) fn write(&mut self, field: SheetField, value: Level) -> Result<(), Refusal> {
@@ -42,20 +43,16 @@ impl Job {
             let shortfall = self.fittings.joint(joint).shortfall();
             if shortfall > 0.0 {
                 self.watch
-                    .note(tick, FindingKind::JointLeftLoose, joint.label(), shortfall);
+                    .note(tick, FindingKind::JointLeftLoose, joint, shortfall);
             }
         }
         if self.fittings.drier.fitted == Some(Arrow::TowardOutdoor) {
-            self.watch.note(
-                tick,
-                FindingKind::DrierBackwards,
-                Message::new("name-drier"),
-                1.0,
-            );
+            self.watch
+                .note(tick, FindingKind::DrierBackwards, Part::Drier, 1.0);
         }
         for line in Line::ALL {
             let valve = self.fittings.valve(line);
-            let (stem, port) = (Spot::Stem(line).label(), Spot::Port(line).label());
+            let (stem, port) = (Spot::Stem(line), Spot::Port(line));
             if !valve.cap_on {
                 self.watch.note(tick, FindingKind::CapLeftOff, stem, 1.0);
             }
@@ -63,12 +60,9 @@ impl Job {
                 self.watch.note(tick, FindingKind::CapLeftOff, port, 1.0);
             }
             if valve.open.get() < 1.0 {
-                let label = match line {
-                    Line::Liquid => Message::new("name-valve-liquid"),
-                    Line::Suction => Message::new("name-valve-suction"),
-                };
+                let valve = Where::Valve(line);
                 self.watch
-                    .note(tick, FindingKind::ValveLeftShut, label, 1.0);
+                    .note(tick, FindingKind::ValveLeftShut, valve, 1.0);
             }
         }
     }
@@ -79,21 +73,17 @@ impl Job {
         let hoses = [Hose::Low, Hose::High]
             .into_iter()
             .filter(|&hose| manifold.hose(hose).end.and_then(HoseEnd::port).is_some());
-        let tools = [
-            (Line::Liquid, Message::new("name-core-tool-liquid")),
-            (Line::Suction, Message::new("name-core-tool-suction")),
-        ];
-        let tools = tools
+        let tools = [Line::Liquid, Line::Suction]
             .into_iter()
-            .filter(|(line, _)| self.fittings.valve(*line).port.tool_on);
+            .filter(|line| self.fittings.valve(*line).port.tool_on);
         let gauge = matches!(
             self.kit.micron_gauge.place,
             GaugePlace::LiquidPort | GaugePlace::SuctionPort
         );
-        let places: Vec<Message> = hoses
-            .map(Hose::label)
-            .chain(tools.map(|(_, label)| label))
-            .chain(gauge.then(|| Message::new("name-micron-gauge")))
+        let places: Vec<Where> = hoses
+            .map(Where::Hose)
+            .chain(tools.map(Where::CoreTool))
+            .chain(gauge.then_some(Where::MicronGauge))
             .collect();
         for place in places {
             self.watch.note(tick, FindingKind::KitLeftOn, place, 1.0);

@@ -2,8 +2,7 @@
 
 use super::require;
 use crate::job::{Job, Refusal};
-use crate::plant::Line;
-use crate::text::Message;
+use crate::plant::{Line, Spot};
 use crate::units::Fraction;
 use crate::words::HoseEnd;
 
@@ -31,7 +30,7 @@ impl Job {
             require(!port.tool_on, "refusal-tool-on-port")?;
         }
         port.cap_on = on;
-        self.hands_on_circuit(port_label(line));
+        self.hands_on_circuit(Spot::Port(line));
         Ok(())
     }
 
@@ -45,7 +44,7 @@ impl Job {
         require(fitted || !gauge_is_here, "refusal-gauge-on-tool")?;
         port.tool_on = fitted;
         port.tool_open = true;
-        self.hands_on_circuit(port_label(line));
+        self.hands_on_circuit(Spot::Port(line));
         Ok(())
     }
 
@@ -62,7 +61,7 @@ impl Job {
             // What is seated is a new core.
             port.core_leak = 0.0;
         }
-        self.hands_on_circuit(port_label(line));
+        self.hands_on_circuit(Spot::Port(line));
         Ok(())
     }
 
@@ -77,9 +76,4 @@ impl Job {
     fn port_is_free(&self, line: Line) -> bool {
         self.kit.manifold.hose_on(HoseEnd::of_port(line)).is_none()
     }
-}
-
-/// What a technician calls the port.
-pub(super) const fn port_label(line: Line) -> Message {
-    crate::plant::Spot::Port(line).label()
 }

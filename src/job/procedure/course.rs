@@ -2,8 +2,9 @@
 
 use super::{Goal, Step};
 use crate::job::{Job, TICKS_PER_SECOND};
+use crate::kit::tools;
 use crate::units::Time;
-use crate::words::{GaugePlace, Hose, HoseEnd, Reading, Shown, Status};
+use crate::words::{GaugePlace, Reading, Shown, Status};
 use std::fmt;
 
 /// One step as it was carried out.
@@ -46,7 +47,6 @@ impl fmt::Display for CourseLine {
 /// cylinder that no hose is on and a motor that stands still tell nothing.
 pub(super) fn key_readings(job: &Job) -> Vec<(Reading, Shown)> {
     let kit = job.kit();
-    let centre = kit.manifold.hose(Hose::Centre).end;
     let gauge = &kit.micron_gauge;
     let key = [
         (Reading::LowGauge, true),
@@ -55,11 +55,14 @@ pub(super) fn key_readings(job: &Job) -> Vec<(Reading, Shown)> {
             Reading::Microns,
             gauge.place != GaugePlace::Cart && gauge.valve_open,
         ),
-        (Reading::NitrogenOutlet, centre == Some(HoseEnd::Nitrogen)),
-        (Reading::Scale, centre == Some(HoseEnd::RefrigerantCylinder)),
-        (Reading::CompressorAmps, job.status(Status::CompressorRuns)),
     ];
+    let of_tools = tools::Reading::all()
+        .filter(|reading| reading.face().is_key && Some(reading.tool()) == kit.tool_in_use())
+        .map(|reading| (Reading::Tool(reading), true));
+    let motor = (Reading::CompressorAmps, job.status(Status::CompressorRuns));
     key.into_iter()
+        .chain(of_tools)
+        .chain([motor])
         .filter(|(_, is_in_use)| *is_in_use)
         .map(|(reading, _)| (reading, job.reading(reading)))
         .filter(|(_, shown)| *shown != Shown::Nothing)

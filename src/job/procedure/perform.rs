@@ -5,6 +5,7 @@ use super::round::as_written;
 use super::wait::{Awaited, Look, Wait};
 use super::{Goal, Procedure, Step};
 use crate::job::{Driver, Job, Refusal, TICKS_PER_SECOND};
+use crate::kit::refrigerant_cylinder;
 use crate::units::{Fraction, Mass, Time};
 use crate::words::{Action, Bound, Reading, SheetField};
 use thiserror::Error;
@@ -181,9 +182,10 @@ impl<'a> Performance<'a> {
     }
 
     fn weigh_in(&mut self, mass: Mass, opening: Fraction, within: Time) -> Result<(), Why> {
-        let scale = |job: &Job| job.reading(Reading::Scale).quantity();
+        let scale_face = Reading::of(refrigerant_cylinder::Reading::Scale);
+        let scale = |job: &Job| job.reading(scale_face).quantity();
         let start = scale(self.driver.job()).map(|quantity| quantity.si);
-        self.apply(Action::CylinderValve(opening))?;
+        self.apply(Action::of(refrigerant_cylinder::Action::Valve(opening)))?;
         let mut is_weighed = false;
         for _ in 0..ticks(within) {
             self.driver.tick();
@@ -196,11 +198,13 @@ impl<'a> Performance<'a> {
             }
         }
         // The valve is shut in any case: nobody walks away from an open cylinder.
-        self.apply(Action::CylinderValve(Fraction::ZERO))?;
+        self.apply(Action::of(refrigerant_cylinder::Action::Valve(
+            Fraction::ZERO,
+        )))?;
         if is_weighed {
             Ok(())
         } else {
-            let shown = self.driver.job().reading(Reading::Scale).to_string();
+            let shown = self.driver.job().reading(scale_face).to_string();
             Err(Why::NotInTime { within, shown })
         }
     }

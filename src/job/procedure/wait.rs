@@ -121,13 +121,10 @@ fn band(reading: Reading, value: f64) -> f64 {
         Reading::LowGauge => 0.6 * PSI,
         Reading::HighGauge => 1.1 * PSI,
         Reading::Microns => 0.02 * value,
-        Reading::NitrogenOutlet => 5.5 * PSI,
-        Reading::NitrogenCylinder => 55.0 * PSI,
-        // A quarter of an ounce.
-        Reading::Scale => 0.007,
         Reading::CompressorAmps => 0.15,
         Reading::Thermometer(_) => 0.25 / 1.8,
         Reading::Detector | Reading::Bubbles(_) => 0.05,
+        Reading::Tool(reading) => reading.face().steady_within,
     }
 }
 

@@ -5,6 +5,7 @@ use crate::folder::Folder;
 use coldbench::gui::Stint;
 use coldbench::job::TICKS_PER_SECOND;
 use coldbench::kit::Hose;
+use coldbench::kit::vacuum_pump;
 use coldbench::units::{Fraction, MICRON};
 use coldbench::words::{Action, Reading, ThermometerPlace, ThermostatCall};
 use eframe::egui::accesskit::Role;
@@ -34,11 +35,12 @@ fn wait(window: &mut Window, button: &str) {
 
 /// A window in which the pump was just let at the circuit.
 fn before_the_evacuation(folder: &Folder) -> Window {
-    let hands = Hands::at(at_work(folder)).stopping(|action| *action == Action::Pump(true));
+    let hands = Hands::at(at_work(folder))
+        .stopping(|action| *action == Action::of(vacuum_pump::Action::Run(true)));
     let (mut window, _) = hands.perform();
-    act(&mut window, Action::GasBallast(false));
-    act(&mut window, Action::Pump(true));
-    act(&mut window, Action::PumpIsolation(true));
+    act(&mut window, Action::of(vacuum_pump::Action::Ballast(false)));
+    act(&mut window, Action::of(vacuum_pump::Action::Run(true)));
+    act(&mut window, Action::of(vacuum_pump::Action::Inlet(true)));
     for hose in [Hose::Low, Hose::High] {
         let open = Fraction::ONE;
         act(&mut window, Action::HandValve { hose, open });
