@@ -7,7 +7,7 @@ use std::path::{Path, PathBuf};
 
 /// The modules in the order of the architecture: each may import only those before it.
 const ORDER: [&str; 15] = [
-    "units", "files", "text", "fluid", "plant", "kit", "words", "scenario", "job", "attempt",
+    "units", "files", "fluid", "plant", "kit", "text", "words", "scenario", "job", "attempt",
     "marking", "coach", "report", "cli", "gui",
 ];
 
