@@ -96,7 +96,7 @@ impl HoseEnd {
             Self::SuctionPort => 0,
             Self::LiquidPort => 1,
             // The first three tools keep the numbers that earlier digests gave them.
-            Self::Tool(name) => [3, 4, 2, 6, 7, 8, 9][name as usize],
+            Self::Tool(name) => [2, 3, 4, 6, 7, 8, 9][name as usize],
             Self::OpenAir => 5,
         }
     }

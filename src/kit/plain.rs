@@ -1,9 +1,9 @@
 //! How files write the words of tools.
 //!
-//! In the program an enum of the words has one variant for all tools, `Tool(Nitrogen(Valve(true)))`.
-//! A file leaves `Tool` out: `Nitrogen(Valve(true))`. The reader here takes the first word, sees
-//! whether it names a tool, and gives the rest to the tool's own enum. A word of an earlier version
-//! of the files, `NitrogenValve(true)`, is read as the new word that stands for it.
+//! In the program an enum of the words has one variant for all tools:
+//! `Tool(Nitrogen(Valve(true)))`. A file leaves `Tool` out: `Nitrogen(Valve(true))`. The reader
+//! takes the first word, sees whether it names a tool, and gives the rest to the tool's own enum. A
+//! word of an earlier version of the files, `NitrogenValve(true)`, is read as the word of today.
 
 use super::tools::Name;
 use serde::de::value::{EnumAccessDeserializer, StrDeserializer};

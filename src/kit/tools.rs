@@ -266,9 +266,9 @@ macro_rules! tools {
 }
 
 tools! {
+    vacuum_pump: VacuumPump = VacuumPump;
     nitrogen: Nitrogen = NitrogenSet;
     refrigerant_cylinder: RefrigerantCylinder = RefrigerantCylinder;
-    vacuum_pump: VacuumPump = VacuumPump;
 }
 
 impl Name {

@@ -66,11 +66,12 @@ Fingerprint  5e1f00d5
 Program      0.1.0
 
 Findings
-   0:14:03  hands in the live unit
+   0:14:03  work at the compressor without lock and tag on the disconnect
 
 Marks
     0/5    Nobody works on a live unit (critical)
-            0:14:03  hands in the live unit
+            0:14:03  work at the compressor without lock and tag on the
+                     disconnect
               skill  EU 2015/2067 Annex I 5.01
     5/5    No cap left off
             0:15:03  nothing of the kind was noted
@@ -170,7 +171,10 @@ fn rows_carry_the_keys_that_others_rely_on() {
     assert_eq!(rows["passed"], false);
     assert_eq!(rows["findings"][0]["at_s"], 843.0);
     assert_eq!(rows["findings"][0]["kind"], "WorkedLive");
-    assert_eq!(rows["findings"][0]["text"], "hands in the live unit");
+    assert_eq!(
+        rows["findings"][0]["text"],
+        "work at the compressor without lock and tag on the disconnect"
+    );
     assert_eq!(rows["findings"][0]["size"], 1.0);
     let mark = &rows["marks"][2];
     assert_eq!(mark["criterion"], "asked");

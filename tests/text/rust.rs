@@ -93,7 +93,9 @@ fn literal(chars: &[char], from: usize) -> (String, usize) {
 /// Each key that a source names, with the names of the blanks that are filled in where it does.
 pub fn uses(tokens: &[Token], prefixes: &[String]) -> Vec<(String, BTreeSet<String>)> {
     let is_key = |text: &str| {
-        prefixes.iter().any(|prefix| text.starts_with(prefix))
+        // What the keys of a tool's words begin with is no key: tests of derived keys hold those.
+        !text.ends_with('-')
+            && prefixes.iter().any(|prefix| text.starts_with(prefix))
             && text
                 .chars()
                 .all(|c| c.is_ascii_alphanumeric() || c == '-' || c == '_')
