@@ -33,8 +33,9 @@ macro_rules! sources_hold {
 }
 
 sources_hold! {
-    property_tables liquid_line water water_solubility nitrogen leak_units flare_torque
-    charging_chart vacuum standing step_length compressor_spot design_point indoor_coil
-    outdoor_response airflow_response charge_response expansion_valve_pressures fault_signs
-    target_superheat overcharge_and_air pump_down frost freeze_up compressor_harm
+    property_tables liquid_line r454b_chart water water_solubility nitrogen leak_units flare_torque
+    charging_chart vacuum standing step_length compressor_spot compressor_maps compressor_bands
+    design_point indoor_coil outdoor_response airflow_response charge_response
+    expansion_valve_pressures outdoor_pressures_410a air_split single_values fault_signs
+    fault_response target_superheat overcharge_and_air pump_down frost freeze_up compressor_harm
 }

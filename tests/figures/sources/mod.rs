@@ -6,15 +6,19 @@
 //! `tests/figures/data`, each file with its source. `tests/figures/main.rs` holds the model to
 //! them, `examples/figures.rs` prints them.
 
+mod air_split;
 mod airflow_response;
 mod bare;
 mod charge_response;
 mod charging_chart;
+mod compressor_bands;
 mod compressor_harm;
+mod compressor_maps;
 mod compressor_spot;
 mod data;
 mod design_point;
 mod expansion_valve_pressures;
+mod fault_response;
 mod fault_signs;
 mod figure;
 mod flare_torque;
@@ -24,12 +28,15 @@ mod indoor_coil;
 mod leak_units;
 mod liquid_line;
 mod nitrogen;
+mod outdoor_pressures_410a;
 mod outdoor_response;
 mod overcharge_and_air;
 mod page;
 mod property_tables;
 mod pump_down;
+mod r454b_chart;
 mod rated;
+mod single_values;
 mod standing;
 mod step_length;
 mod target_superheat;
@@ -58,9 +65,10 @@ pub struct Source {
 
 impl Source {
     /// Every source: properties first, then tools, then the running unit.
-    pub const ALL: [Self; 25] = [
+    pub const ALL: [Self; 32] = [
         property_tables::SOURCE,
         liquid_line::SOURCE,
+        r454b_chart::SOURCE,
         water::SOURCE,
         water_solubility::SOURCE,
         nitrogen::SOURCE,
@@ -71,13 +79,19 @@ impl Source {
         standing::SOURCE,
         step_length::SOURCE,
         compressor_spot::SOURCE,
+        compressor_maps::SOURCE,
+        compressor_bands::SOURCE,
         design_point::SOURCE,
         indoor_coil::SOURCE,
         outdoor_response::SOURCE,
         airflow_response::SOURCE,
         charge_response::SOURCE,
         expansion_valve_pressures::SOURCE,
+        outdoor_pressures_410a::SOURCE,
+        air_split::SOURCE,
+        single_values::SOURCE,
         fault_signs::SOURCE,
+        fault_response::SOURCE,
         target_superheat::SOURCE,
         overcharge_and_air::SOURCE,
         pump_down::SOURCE,

@@ -24,7 +24,8 @@ impl Rated {
         Self::shipped("r410a_3ton_txv")
     }
 
-    fn shipped(name: &str) -> Self {
+    /// A shipped unit by its name.
+    pub fn shipped(name: &str) -> Self {
         let scenario = Scenario::of_shipped_unit(name);
         Self {
             scenario: scenario.expect("both names are on the list of shipped units"),
@@ -69,6 +70,11 @@ impl Rated {
             faults: faults.to_vec(),
             ..Overrides::default()
         };
+        self.job_with(&overrides)
+    }
+
+    /// A job on it with these overrides.
+    pub fn job_with(&self, overrides: &Overrides) -> Job {
         Job::new(&overrides.put_into(&self.scenario))
     }
 
