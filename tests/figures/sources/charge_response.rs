@@ -13,8 +13,8 @@ pub(super) const SOURCE: Source = Source {
         capacity by the middle of that fit and two of NREL/Purdue, its tolerance their spread. \
         Other weather and rooms are held to the same, chosen.",
     class: Class::Curve,
-    why_not: "The fits are of a room of 80/67 °F. With less load the valve's reserve lasts \
-        longer, with more of it less long.",
+    why_not: "The fits are of a room of 80/67 °F. With less load the valve's reserve \
+        lasts longer, with more of it less long.",
     missed: &[
         (
             "95 °F outdoors, 75/63 °F, -20 % of charge: capacity",

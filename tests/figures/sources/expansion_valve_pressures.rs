@@ -11,8 +11,8 @@ pub(super) const SOURCE: Source = Source {
         published service data, 10 psi \
         either way for the liquid and 5 for the suction.",
     class: Class::Published,
-    why_not: "The coil of this unit boils 2 to 3 °F colder than that of the service data. Within \
-        12 psi for the liquid and 10 for the suction all are met.",
+    why_not: "The coil of this unit boils 2 to 3 °F colder than that of the service \
+        data. Within 12 psi for the liquid and 10 for the suction all are met.",
     missed: &[
         ("suction at 75 °F outdoors", 1.294),
         ("suction at 85 °F outdoors", 2.638),

@@ -11,8 +11,8 @@ pub(super) const SOURCE: Source = Source {
         it; from -40 °C to 5 K under the critical point, 30 K of subcooling and 80 K of \
         superheat. The figure is that of the worst state.",
     class: Class::Derived,
-    why_not: "The vapour's virial has two terms beyond the ideal gas; near the critical point they \
-        do not suffice.",
+    why_not: "The vapour's virial has two terms beyond the ideal gas; near the \
+        critical point they do not suffice.",
     missed: &[
         ("R-410A density of superheated vapour", 0.0375),
         ("R-32 density of superheated vapour", 0.4342),

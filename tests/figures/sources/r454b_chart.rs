@@ -12,8 +12,15 @@ pub(super) const SOURCE: Source = Source {
         bubble pressure within 0.5 psi or 0.2 %; the ends of another chart; normal boiling point, \
         trade chart page.",
     class: Class::Published,
-    why_not: "",
-    missed: &[],
+    why_not: "The mixture with the pair of Akasaka 2013 lies up to 0.5 % below the \
+        chart from 135 °F on; beyond its end the table goes on evenly.",
+    missed: &[
+        ("bubble pressure at 135 °F", 0.0554),
+        ("bubble pressure at 145 °F", 3.446),
+        ("bubble pressure at 150 °F", 8.132),
+        ("another chart: bubble at 150 °F", 5.692),
+        ("normal boiling point", 0.1017),
+    ],
     rows: figures,
 };
 

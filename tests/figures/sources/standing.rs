@@ -14,8 +14,8 @@ pub(super) const SOURCE: Source = Source {
     origin: "Thermodynamics: saturation pressure at the temperature of the air while liquid is \
         left, less when none is; air adds n R T / V where it is (Dalton).",
     class: Class::SelfCheck,
-    why_not: "A shut expansion valve lets little through: what the oil takes up of the low side's \
-        vapour comes through its seat only in the course of hours.",
+    why_not: "A shut expansion valve lets little through: what the oil takes up of the \
+        low side's vapour comes through its seat only in the course of hours.",
     missed: &[("R-410A at rest at 95 °F, 2 h", 0.7038)],
     rows: figures,
 };

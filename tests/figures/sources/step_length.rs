@@ -13,8 +13,8 @@ pub(super) const SOURCE: Source = Source {
         transient: what a service gauge cannot show, 1 % of 120 and of 500 psi (class 1.0 of EN \
         837-1, from memory); of temperatures a degree, chosen.",
     class: Class::SelfCheck,
-    why_not: "In the worst second of a start a step of 0.1 s lags behind. Steady states and a \
-        pump-down do not hang on the step.",
+    why_not: "In the worst second of a start a step of 0.1 s lags behind. Steady \
+        states and a pump-down do not hang on the step.",
     missed: &[
         ("R-22 orifice: start, suction", 1.108),
         ("R-22 orifice: start, temperatures", 0.029),

@@ -12,12 +12,11 @@ pub(super) const SOURCE: Source = Source {
     origin: "Widely published field charging chart for fixed orifices, by outdoor dry bulb and \
         indoor wet bulb at 80 °F; the installer's tolerance of California Title 24, RA3.2.",
     class: Class::Published,
-    why_not: "At 80 °F dry bulb the coil is dry below some 57 °F wet bulb (AHRI 210/240 \
-        wants no more in its dry tests C and D), so no superheat follows the wet bulb there. \
-        The chart names no dry bulb; at 70 °F the row of 55 °F comes within 6 °F, and wetter \
-        cells get worse. At 76 °F wet bulb the chart asks \
-        on mild days for gas of 80 °F, the room's own, at the temperature at which this \
-        coil boils.",
+    why_not: "At 80 °F dry bulb the coil is dry below some 57 °F wet bulb (AHRI \
+        210/240 wants no more in its dry tests C and D), so no superheat follows the wet bulb \
+        there. The chart names no dry bulb; at 70 °F the row of 55 °F comes within 6 °F, and \
+        wetter cells get worse. At 76 °F wet bulb the chart asks on mild days for gas of 80 °F, \
+        the room's own, at the temperature at which this coil boils.",
     missed: &[
         ("55 °F outdoors, 50 °F wet bulb", 9.305),
         ("55 °F outdoors, 52 °F wet bulb", 6.305),
