@@ -2,7 +2,8 @@
 //!
 //! Each `tests/bad/*.ron` says in comments `// error: LINE:COLUMN text` all that is wrong with it:
 //! these errors at these places and no others, with the text in message or hint. A file whose
-//! name starts with `procedure` is read as a procedure, any other as a scenario.
+//! name starts with `procedure` is read as a procedure, with `unit` as a unit, any other as a
+//! scenario.
 
 use coldbench::job::procedure::Procedure;
 use coldbench::scenario::{Diagnostic, Scenario};
@@ -19,6 +20,8 @@ fn errors_of(path: &Path) -> Vec<Diagnostic> {
     let name = path.file_name().expect("named").to_string_lossy();
     if name.starts_with("procedure") {
         Procedure::load(path).err().unwrap_or_default()
+    } else if name.starts_with("unit") {
+        Scenario::of_unit_file(path).err().unwrap_or_default()
     } else {
         Scenario::load(path).err().unwrap_or_default()
     }
@@ -38,7 +41,7 @@ fn promised(text: &str) -> Vec<(String, String)> {
 #[test]
 fn each_bad_file_is_told_all_that_is_wrong_with_it_and_nothing_else() {
     let files = bad_files();
-    assert!(files.len() >= 10);
+    assert!(files.len() >= 100, "{} files", files.len());
     let mut failures = Vec::new();
     for path in files {
         let text = std::fs::read_to_string(&path).expect("readable");

@@ -50,6 +50,9 @@ pub(super) fn check_scenario(file: Located<'_>) -> Vec<Diagnostic> {
         wrong.push(file.field("pass").error(message));
     }
     for hint in file.field("hints").items() {
+        if wrong.len() >= ERRORS_MAX {
+            break;
+        }
         check_text(hint, "a hint", &mut wrong);
     }
     rubric::check_rubric(file, &mut wrong);

@@ -38,6 +38,7 @@ pub(super) fn check_rubric(file: Located<'_>, wrong: &mut Vec<Diagnostic>) {
             Some(here) if here > 1000 => {
                 let message = format!("points must lie in 0..=1000, found {here}");
                 wrong.push(points_here.error(message));
+                all_read = false;
             }
             Some(here) => points += here,
             None => all_read = false,
@@ -79,6 +80,9 @@ fn check_rule(rule: Located<'_>, against: &Against, wrong: &mut Vec<Diagnostic>)
     }
     for name in ["when", "all"] {
         for condition in rule.field(name).items() {
+            if wrong.len() >= ERRORS_MAX {
+                break;
+            }
             check_condition(condition, wrong);
         }
     }

@@ -5,6 +5,7 @@ use super::range::{
     FAHRENHEIT, FAHRENHEIT_DEGREES, HOURS, KILOGRAMS_PER_HOUR, KILOJOULES_PER_KELVIN, WATTS,
     WATTS_PER_KELVIN, WATTS_PER_SQUARE_METRE, check_range,
 };
+use crate::scenario::document::ERRORS_MAX;
 use crate::scenario::{Diagnostic, IndoorAir, Located, Space};
 use crate::units::Time;
 
@@ -20,6 +21,9 @@ pub(super) fn check_weather(site: Located<'_>, wrong: &mut Vec<Diagnostic>) {
     check_sun(site, wrong);
     let mut last = 0.0;
     for point in site.field("course").items() {
+        if wrong.len() >= ERRORS_MAX {
+            break;
+        }
         let after = point.field("after");
         let found = after.read().map(Time::seconds);
         check_range(after, "after", HOURS, (0.0, HOURS_MAX), wrong);
