@@ -1,6 +1,6 @@
 //! How a run to a steady state came out.
 
-use super::Job;
+use super::{Job, TICKS_PER_SECOND};
 use crate::plant::Safety;
 use crate::units::Mass;
 use serde::Serialize;
@@ -8,6 +8,10 @@ use std::fmt;
 
 /// A metering device of whose throat ice has shut this share is frozen. Chosen: half.
 const THROAT_SHUT: f64 = 0.5;
+
+/// How long after ice has shut the throat it counts, s: a plug lets go and comes again. Chosen: an
+/// hour.
+const FREEZES_AGAIN: u64 = 3600;
 
 /// A coil with this share of the frost that leaves it a tenth of its air is frozen. Chosen.
 const FROST_SHARE: f64 = 0.5;
@@ -71,12 +75,14 @@ pub enum Frozen {
     IndoorCoil,
 }
 
-/// The compressor's stops over a run.
+/// The compressor's stops and the ice over a run.
 #[derive(Debug, Default)]
 pub(super) struct StopLog {
     ran: bool,
     stops: usize,
     last: Option<Stop>,
+    /// When ice last shut the throat, ticks.
+    frozen: Option<u64>,
 }
 
 impl StopLog {
@@ -88,6 +94,9 @@ impl StopLog {
             self.stops += usize::from(self.ran);
         }
         self.ran = runs;
+        if job.plant.operating().throat_ice >= THROAT_SHUT {
+            self.frozen = Some(job.now());
+        }
     }
 
     /// Whether the compressor was stopped so often that waiting on brings nothing new.
@@ -109,7 +118,8 @@ impl StopLog {
             return Outcome::Tripped { by };
         }
         let operating = job.plant.operating();
-        if operating.throat_ice >= THROAT_SHUT {
+        let since = self.frozen.map(|at| job.now() - at);
+        if !is_steady && since.is_some_and(|since| since < FREEZES_AGAIN * TICKS_PER_SECOND) {
             return Outcome::Frozen {
                 at: Frozen::Metering,
             };
@@ -159,7 +169,7 @@ impl Outcome {
             Self::Frozen {
                 at: Frozen::Metering,
             } => {
-                format!("frozen: after {minutes} min ice shuts the metering device")
+                format!("frozen: ice shut the metering device in the last hour of {minutes} min")
             }
             Self::Frozen {
                 at: Frozen::IndoorCoil,

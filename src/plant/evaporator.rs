@@ -277,7 +277,11 @@ impl Evaporator {
         done.sensible += done.heat;
         let units = conductance / (passing.outflow.max(1e-4) * fluid.zones().cold_vapour);
         // Gas that is no refrigerant goes as it is in the node.
-        let refrigerant = (node.refrigerant_pressure / node.pressure).clamp(0.0, 1.0);
+        let refrigerant = if node.pressure > 0.0 {
+            (node.refrigerant_pressure / node.pressure).clamp(0.0, 1.0)
+        } else {
+            0.0
+        };
         let moves = refrigerant * (1.0 - stands) * (1.0 - libm::exp(-units.min(30.0)));
         done.outlet_temperature = te + moves * (passing.air - te);
         let enthalpy = fluid.vapour_enthalpy(node.refrigerant_pressure, done.outlet_temperature);
