@@ -1,15 +1,10 @@
 //! What the instruments show, what can be worked out from them, and the truth behind.
 
 use super::{Job, TICK, Truth, charging_chart::target_superheat};
-use crate::kit::{GaugePlace, ThermometerPlace, refrigerant_cylinder, tools};
+use crate::kit::{GaugePlace, RecoveryMachine, ThermometerPlace};
 use crate::plant::{Line, Section, Spot, Target};
 use crate::units::{ATMOSPHERE, GaugePressure, Temperature, TemperatureDifference};
 use crate::words::{Dimension, Quantity, Reading, SheetField, Shown, Status};
-
-/// The charging scale.
-const SCALE: Reading = Reading::Tool(tools::Reading::RefrigerantCylinder(
-    refrigerant_cylinder::Reading::Scale,
-));
 
 /// A number that is shown, or nothing.
 fn shown(si: Option<f64>, dimension: Dimension, otherwise: Shown) -> Shown {
@@ -75,6 +70,10 @@ impl Job {
         let low = || read(Reading::LowGauge).map(GaugePressure::from_pascals);
         let high = || read(Reading::HighGauge).map(GaugePressure::from_pascals);
         let refrigerant = self.plant.refrigerant();
+        // A scale tells what came or went only once it was set to zero.
+        let charged = self.kit.tools.refrigerant_cylinder.weighed_in();
+        let recovery = self.kit.tools.recovery.as_ref();
+        let recovered = recovery.and_then(RecoveryMachine::weighed_in);
         let si = match field {
             SheetField::StandingPressure | SheetField::SuctionPressure => read(Reading::LowGauge),
             SheetField::LiquidPressure => read(Reading::HighGauge),
@@ -102,9 +101,13 @@ impl Job {
                     .and_then(|(outdoor, wet_bulb)| self.target_at(outdoor, wet_bulb))
             }
             SheetField::Vacuum => read(Reading::Microns),
-            // The cylinder has given what the scale shows as missing, or taken what is added.
-            SheetField::RefrigerantIn => read(SCALE).map(|change| (-change).max(0.0)),
-            SheetField::RefrigerantOut => read(SCALE).map(|change| change.max(0.0)),
+            SheetField::RefrigerantIn => charged.map(|change| (-change).max(0.0)),
+            SheetField::RefrigerantOut => match (charged, recovered) {
+                (None, None) => None,
+                (charged, recovered) => {
+                    Some(charged.unwrap_or(0.0).max(0.0) + recovered.unwrap_or(0.0).max(0.0))
+                }
+            },
         };
         si.map(|si| Quantity {
             si,

@@ -138,8 +138,9 @@ impl Job {
             air_temperature: outdoor.t,
             load: Load {
                 refrigerant: cart.refrigerant,
-                extra: &[],
+                extra: &cart.tools,
                 pump_rated: cart.pump_rated,
+                recovery_rated: cart.recovery_rated,
             },
             is_extra: false,
         });

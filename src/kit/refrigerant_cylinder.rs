@@ -69,15 +69,16 @@ pub struct RefrigerantCylinder {
     /// It stands on its head: liquid comes out.
     pub inverted: bool,
     scale: Instrument,
-    tare: f64,
+    tare: Option<f64>,
     inside: NodeId,
     outlet: ElementId,
 }
 
 impl RefrigerantCylinder {
-    /// What the scale has under it without the tare, kg of refrigerant.
-    pub fn weighed(&self) -> f64 {
-        self.scale.shown()
+    /// What the scale has gained since its tare, kg; negative when the cylinder has given; `None`
+    /// before it was set to zero.
+    pub fn weighed_in(&self) -> Option<f64> {
+        self.tare.map(|tare| self.scale.shown() - tare)
     }
 
     /// The node of what is inside.
@@ -111,7 +112,7 @@ impl Tool for RefrigerantCylinder {
             inverted: false,
             // Chosen: a charging scale settles in a second and is read to 5 g (common practice).
             scale: Instrument::at(refrigerant, 0.5, 5e-3),
-            tare: 0.0,
+            tare: None,
             inside,
             outlet: bench.network.add_element(ends.0, ends.1, Law::Shut),
         }
@@ -145,7 +146,7 @@ impl Tool for RefrigerantCylinder {
                 require(self.inverted != inverted, "refusal-cylinder-stands-so")?;
                 self.inverted = inverted;
             }
-            Action::Tare => self.tare = self.scale.shown(),
+            Action::Tare => self.tare = Some(self.scale.shown()),
         }
         Ok(())
     }
@@ -176,7 +177,7 @@ impl Tool for RefrigerantCylinder {
 
     fn shown(&self, reading: Reading) -> Shown {
         let si = match reading {
-            Reading::Scale => self.scale.shown() - self.tare,
+            Reading::Scale => self.scale.shown() - self.tare.unwrap_or(0.0),
         };
         let dimension = Dimension::Mass;
         Shown::Value(Quantity { si, dimension })
@@ -194,6 +195,6 @@ impl Tool for RefrigerantCylinder {
         visit(self.valve.get());
         visit(f64::from(u8::from(self.inverted)));
         visit(self.scale.position());
-        visit(self.tare);
+        visit(self.tare.unwrap_or(0.0));
     }
 }

@@ -51,6 +51,8 @@ pub struct Load<'a> {
     pub extra: &'a [tools::Name],
     /// The vacuum pump is rated for refrigerants that burn.
     pub pump_rated: bool,
+    /// The recovery machine is rated for refrigerants that burn.
+    pub recovery_rated: bool,
 }
 
 /// Where a tool is set up: what it can join its own nodes and elements to.
@@ -190,6 +192,9 @@ pub trait Tool: Sized {
     /// What the watch can note of it.
     type Finding: Copy;
 
+    /// Only some carts have it: a scenario must name it among its tools.
+    const IS_EXTRA: bool = false;
+
     /// Whether it was brought.
     fn is_there(&self) -> bool {
         true
@@ -269,6 +274,8 @@ impl<T: Tool> Tool for Option<T> {
     type Milestone = T::Milestone;
     type Status = T::Status;
     type Finding = T::Finding;
+
+    const IS_EXTRA: bool = true;
 
     fn is_there(&self) -> bool {
         self.is_some()

@@ -2,8 +2,8 @@
 
 use super::plain::read_rest;
 use super::tool::{After, Before, Bench, Blank, Face, Follow, Refused, Size, Tool, Word};
-use super::{FindingRow, NitrogenSet, RefrigerantCylinder, Stage, VacuumPump};
-use super::{nitrogen, refrigerant_cylinder, vacuum_pump};
+use super::{FindingRow, NitrogenSet, RecoveryMachine, RefrigerantCylinder, Stage, VacuumPump};
+use super::{nitrogen, recovery, refrigerant_cylinder, vacuum_pump};
 use crate::plant::network::ElementId;
 use crate::units::quantity::Shown;
 use serde::de::VariantAccess;
@@ -31,6 +31,11 @@ macro_rules! tools {
             /// The key of its text.
             pub const fn key(self) -> &'static str {
                 match self { $(Self::$Name => concat!(stringify!($module), "-name"),)+ }
+            }
+
+            /// Only some carts have it: a scenario must name it among its tools.
+            pub const fn is_extra(self) -> bool {
+                match self { $(Self::$Name => <$State as Tool>::IS_EXTRA,)+ }
             }
 
             /// The key of the text of its switch, for tools that have one.
@@ -269,6 +274,7 @@ tools! {
     vacuum_pump: VacuumPump = VacuumPump;
     nitrogen: Nitrogen = NitrogenSet;
     refrigerant_cylinder: RefrigerantCylinder = RefrigerantCylinder;
+    recovery: Recovery = Option<RecoveryMachine>;
 }
 
 impl Name {

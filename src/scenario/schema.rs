@@ -2,6 +2,7 @@
 
 use super::Criterion;
 use crate::fluid::moist_air;
+use crate::kit::tools;
 use crate::plant::{Air, Fault, Unit};
 use crate::units::{
     Conductance, Fraction, HeatCapacity, Irradiance, Length, Mass, MassFlow, Power, Temperature,
@@ -200,7 +201,7 @@ impl Site {
 }
 
 /// What is on the cart, where it is not the usual.
-#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 #[serde(deny_unknown_fields, default)]
 pub struct Cart {
     /// Refrigerant in the cylinder.
@@ -215,6 +216,10 @@ pub struct Cart {
     pub detector_rated: bool,
     /// The vacuum pump is rated for refrigerants that burn.
     pub pump_rated: bool,
+    /// Tools that not every cart has: `tools: [Recovery]`.
+    pub tools: Vec<tools::Name>,
+    /// The recovery machine is rated for refrigerants that burn.
+    pub recovery_rated: bool,
 }
 
 impl Default for Cart {
@@ -227,6 +232,8 @@ impl Default for Cart {
             thermometers: 6,
             detector_rated: true,
             pump_rated: true,
+            tools: Vec::new(),
+            recovery_rated: true,
         }
     }
 }

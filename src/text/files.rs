@@ -35,6 +35,7 @@ files![
     "part",
     "plate",
     "reading",
+    "recovery",
     "refrigerant_cylinder",
     "refusal",
     "room",

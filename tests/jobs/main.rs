@@ -6,5 +6,6 @@ mod fire;
 mod mistakes;
 mod procedures;
 mod random_hands;
+mod recovery;
 mod service_valves;
 mod weather;

@@ -19,5 +19,6 @@ pub const fn socket(tool: Name) -> (f32, f32) {
         Name::Nitrogen => nitrogen::SOCKET,
         Name::RefrigerantCylinder => cylinder::SOCKET,
         Name::VacuumPump => pump::SOCKET,
+        Name::Recovery => (1046.0, 500.0),
     }
 }

@@ -16,6 +16,7 @@ pub(crate) use values::check_values;
 
 use super::document::ERRORS_MAX;
 use super::{Diagnostic, Located};
+use crate::kit::tools::Name;
 use crate::plant::{Fault, FaultKind};
 use crate::units::{Fraction, Temperature};
 use range::{
@@ -174,6 +175,26 @@ fn check_cart(cart: Located<'_>, wrong: &mut Vec<Diagnostic>) {
     check_range(bore, "hose_bore", MILLIMETRES, (2.0, 20.0), wrong);
     let thermometers = cart.field("thermometers");
     check_range(thermometers, "thermometers", PLAIN, (0.0, 24.0), wrong);
+    check_tools(cart.field("tools"), wrong);
+}
+
+/// Checks the tools that not every cart has: no other is named, and none twice.
+fn check_tools(tools: Located<'_>, wrong: &mut Vec<Diagnostic>) {
+    let mut named: Vec<Name> = Vec::new();
+    for tool in tools.items() {
+        let Some(name) = tool.read::<Name>() else {
+            continue;
+        };
+        if !name.is_extra() {
+            let message = format!("{name:?} is on every cart");
+            wrong.push(tool.error_with_hint(message, "leave it out"));
+        } else if named.contains(&name) {
+            let message = format!("{name:?} is named twice");
+            wrong.push(tool.error_with_hint(message, "leave one out"));
+        } else {
+            named.push(name);
+        }
+    }
 }
 
 fn check_costs(costs: Located<'_>, wrong: &mut Vec<Diagnostic>) {
