@@ -2,7 +2,7 @@
 //! before tools were of one kind, `NitrogenValve(true)`, which is still read.
 
 use coldbench::kit::tools;
-use coldbench::kit::{nitrogen, refrigerant_cylinder, vacuum_pump};
+use coldbench::kit::{nitrogen, recovery, refrigerant_cylinder, vacuum_pump};
 use coldbench::units::{Fraction, GaugePressure};
 use coldbench::words::{Action, FindingKind, HoseEnd, Milestone, Reading, Status};
 use serde::Serialize;
@@ -83,6 +83,8 @@ fn actions_are_written_plainly_and_read_as_before() {
     ] {
         holds(action, plain, before);
     }
+    let run = Action::of(recovery::Action::Run(true));
+    holds(run, "Recovery(Run(true))", "Recovery(Run(true))");
     // The enum's other words are read as ever.
     holds(Action::VerifyDead, "VerifyDead", "VerifyDead");
     holds(Action::Protect(true), "Protect(true)", "Protect(true)");

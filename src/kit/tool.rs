@@ -1,4 +1,4 @@
-//! What a tool is. Its file has all of it, and `tools!` in [`tools`](super::tools) has its one line.
+//! What a tool is. Its file has all of it; the list in [`tools`](super::tools) has its one line.
 //!
 //! A tool owns its nodes and elements in the network, its state, its actions, readings,
 //! milestones, statuses and findings. It knows no language: each of those is an enum whose variant

@@ -3,7 +3,8 @@
 
 use coldbench::fluid::gas::MOLAR_MASS;
 use coldbench::job::{Job, TICKS_PER_SECOND};
-use coldbench::kit::{nitrogen, refrigerant_cylinder, vacuum_pump};
+use coldbench::kit::tools::Name;
+use coldbench::kit::{nitrogen, recovery, refrigerant_cylinder, vacuum_pump};
 use coldbench::plant::{Arrow, FaultKind, Joint, Line, Spot, ThermostatCall};
 use coldbench::scenario::Scenario;
 use coldbench::units::{Fraction, GaugePressure, Torque};
@@ -36,7 +37,7 @@ fn action(rng: &mut ChaCha8Rng) -> Action {
     let hose = one(rng, &Hose::ALL);
     let place = one(rng, &ThermometerPlace::ALL);
     let yes = rng.random_range(0..2) == 0;
-    match rng.random_range(0..44) {
+    match rng.random_range(0..46) {
         0 => one(rng, &[Action::Protect(yes), Action::Ventilate(yes)]),
         1 | 2 => Action::Thermostat(one(
             rng,
@@ -110,6 +111,15 @@ fn action(rng: &mut ChaCha8Rng) -> Action {
                 Action::ClampMeter(yes),
             ],
         ),
+        43 | 44 => Action::of(one(
+            rng,
+            &[
+                recovery::Action::Run(yes),
+                recovery::Action::Liquid(yes),
+                recovery::Action::Valve(yes),
+                recovery::Action::Tare,
+            ],
+        )),
         42 => Action::Write {
             field: one(rng, &SheetField::ALL),
             value: one(
@@ -132,7 +142,9 @@ fn action(rng: &mut ChaCha8Rng) -> Action {
 fn play(name: &str, seed: u64, actions: usize) -> usize {
     let mut rng = ChaCha8Rng::seed_from_u64(seed);
     let scenario = Scenario::shipped(name).or_else(|| Scenario::of_shipped_unit(name));
-    let mut job = Job::new(&scenario.expect("it is shipped"));
+    let mut scenario = scenario.expect("it is shipped");
+    scenario.file.cart.tools = vec![Name::Recovery];
+    let mut job = Job::new(&scenario);
     let mut done = 0;
     for count in 0..actions {
         let action = action(&mut rng);

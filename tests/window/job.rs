@@ -238,6 +238,7 @@ fn cart(action: &Action) -> (Option<Part>, Vec<Hand>) {
                 HoseEnd::Tool(Name::VacuumPump) => "on the vacuum pump",
                 HoseEnd::Tool(Name::Nitrogen) => "on the nitrogen",
                 HoseEnd::Tool(Name::RefrigerantCylinder) => "on the refrigerant cylinder",
+                HoseEnd::Tool(Name::Recovery) => "on the recovery machine",
                 HoseEnd::OpenAir => "held open to the air",
             };
             (
