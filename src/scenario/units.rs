@@ -65,10 +65,8 @@ pub(super) fn unit_of(
     if let (Some(unit), Some(text)) = (unit_named(&name), unit_text(&name)) {
         return Ok((unit, digest(text.as_bytes())));
     }
-    if !Path::new(&name)
-        .extension()
-        .is_some_and(|ending| ending == "ron")
-    {
+    let ending = Path::new(&name).extension();
+    if ending.is_none_or(|ending| ending != "ron") {
         let names = unit_names();
         let hint = match did_you_mean(&name, &names) {
             Some(near) => format!("did you mean \"{near}\"?"),

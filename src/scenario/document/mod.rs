@@ -1,10 +1,11 @@
 //! A RON file as people write it: read with every error at once, each with its place.
 //!
-//! serde stops at the first error. So the text is split into its values ([`split`]), serde reads
-//! those ([`read`]), and when it meets an error, that is noted and a stand-in ([`stand_in`]) put
-//! in the place of the wrong value, until serde comes through. Any type that serde can read can
-//! be read so, without a word about its fields here. Checks that go beyond the type find their
-//! way through the file by [`Located`]s.
+//! The library `ron` gives the place of the first error of a file and stops there; its values carry
+//! no places. So the text is split into its values ([`split`]), serde reads those ([`read`]), and
+//! `ron` reads each number, text and word. When serde meets an error, it is noted and a stand-in
+//! ([`stand_in`]) is put in the place of the wrong value, until serde comes through. Any type that
+//! serde can read can be read so, with no code about its fields here. Checks that go beyond the
+//! type find their way through the file by [`Located`]s.
 
 mod problem;
 mod read;
@@ -114,19 +115,17 @@ impl Document {
                     .filter(|meant| self.field_of(node, meant).is_none())
                     .map(|meant| (node, meant))
             }
-            _ => None,
+            (_, _) => None,
         }
     }
 
     /// The value of a struct's field.
     fn field_of(&self, node: NodeId, name: &str) -> Option<NodeId> {
-        match &self.tree.nodes[node].shape {
-            Shape::Struct { fields, .. } => fields
-                .iter()
-                .find(|field| &self.text[field.name.clone()] == name)
-                .map(|field| field.value),
-            _ => None,
-        }
+        let fields = self.tree.nodes[node].shape.fields();
+        fields
+            .iter()
+            .find(|field| &self.text[field.name.clone()] == name)
+            .map(|field| field.value)
     }
 
     /// Finds fields that are written twice in one struct, and passes over the second.
@@ -136,11 +135,8 @@ impl Document {
             if wrong.len() >= ERRORS_MAX {
                 break;
             }
-            let Shape::Struct { fields, .. } = &value.shape else {
-                continue;
-            };
             let mut seen = BTreeSet::new();
-            for (number, field) in fields.iter().enumerate() {
+            for (number, field) in value.shape.fields().iter().enumerate() {
                 let name = &self.text[field.name.clone()];
                 if !seen.insert(name) {
                     mended.pass_over(node, number);
@@ -162,10 +158,10 @@ impl Document {
                 let span = &self.tree.nodes[node].span;
                 (span.start, &self.text[span.clone()])
             }
-            Some(At::Field(node, number)) => match &self.tree.nodes[node].shape {
-                Shape::Struct { fields, .. } => (fields[number].name.start, ""),
-                _ => (0, ""),
-            },
+            Some(At::Field(node, number)) => {
+                let field = self.tree.nodes[node].shape.fields().get(number);
+                (field.map_or(0, |field| field.name.start), "")
+            }
             None => (0, ""),
         };
         let (message, hint) = match &failure.problem {
@@ -202,10 +198,9 @@ impl Document {
         let Some(At::Node(wrong)) = at else {
             return message.to_owned();
         };
-        let named = self.tree.nodes.iter().find_map(|node| match &node.shape {
-            Shape::Struct { fields, .. } => fields.iter().find(|field| field.value == wrong),
-            _ => None,
-        });
+        let nodes = self.tree.nodes.iter();
+        let mut fields = nodes.flat_map(|node| node.shape.fields());
+        let named = fields.find(|field| field.value == wrong);
         match named {
             Some(field) if message.starts_with("must") => {
                 format!("{} {message}", &self.text[field.name.clone()])
@@ -235,14 +230,10 @@ impl Located<'_> {
     #[must_use]
     pub fn inside_some(self) -> Self {
         let shape = self.node.map(|node| &self.document.tree.nodes[node].shape);
-        match shape {
-            Some(Shape::Tuple { name, items })
-                if items.len() == 1 && &self.document.text[name.clone()] == "Some" =>
-            {
-                self.item(0)
-            }
-            _ => self,
-        }
+        let only = shape
+            .filter(|shape| shape.word(&self.document.text) == "Some")
+            .and_then(Shape::only_item);
+        only.map_or(self, |only| self.inner(Some(only)))
     }
 
     /// Every value here, this one and all inside it, in the order in which they end.
@@ -266,10 +257,7 @@ impl Located<'_> {
     /// The values of a list, or those in parentheses after a word.
     pub fn items(self) -> Vec<Self> {
         let shape = self.node.map(|node| &self.document.tree.nodes[node].shape);
-        let items: &[NodeId] = match shape {
-            Some(Shape::List(items) | Shape::Tuple { items, .. }) => items,
-            _ => &[],
-        };
+        let items = shape.and_then(Shape::items).unwrap_or_default();
         items.iter().map(|&item| self.inner(Some(item))).collect()
     }
 

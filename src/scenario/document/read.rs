@@ -131,11 +131,12 @@ impl<'d> ValueReader<'d> {
     }
 
     fn fields<V: Visitor<'d>>(self, visitor: V) -> Result<V::Value, Failure> {
-        let fields: &[Field] = match &self.node().shape {
-            Shape::Struct { fields, .. } => fields,
-            Shape::Tuple { items, .. } if items.is_empty() => &[],
-            _ => return self.expected("fields in parentheses, `(name: value, …)`"),
-        };
+        let shape = &self.node().shape;
+        let fields = shape.fields();
+        let is_empty = matches!(shape, Shape::Tuple { items, .. } if items.is_empty());
+        if fields.is_empty() && !is_empty {
+            return self.expected("fields in parentheses, `(name: value, …)`");
+        }
         visitor.visit_map(FieldsReader {
             of: self,
             fields,
@@ -150,26 +151,27 @@ impl<'d> ValueReader<'d> {
     }
 
     fn tuple<V: Visitor<'d>>(self, length: usize, visitor: V) -> Result<V::Value, Failure> {
-        match &self.node().shape {
-            Shape::Tuple { items, .. } | Shape::List(items) if items.len() == length => {
-                self.items(items, visitor)
-            }
-            Shape::Tuple { items, .. } | Shape::List(items) => Err(Failure::custom(format_args!(
+        match self.node().shape.items() {
+            Some(items) if items.len() == length => self.items(items, visitor),
+            Some(items) => Err(Failure::custom(format_args!(
                 "expected {length} values in parentheses, found {}",
                 items.len()
             ))),
-            _ => self.expected(&format!("{length} values in parentheses")),
+            None => self.expected(&format!("{length} values in parentheses")),
         }
     }
 
     fn option<V: Visitor<'d>>(self, visitor: V) -> Result<V::Value, Failure> {
-        match &self.node().shape {
-            Shape::Leaf if self.written() == "None" => visitor.visit_none(),
-            Shape::Tuple { name, items } if &self.text[name.clone()] == "Some" => match items[..] {
-                [only] => visitor.visit_some(self.of(only)),
-                _ => self.expected("one value in `Some(…)`"),
-            },
-            _ => visitor.visit_some(self),
+        let shape = &self.node().shape;
+        if self.written() == "None" {
+            return visitor.visit_none();
+        }
+        if shape.word(self.text) != "Some" || !shape.fields().is_empty() {
+            return visitor.visit_some(self);
+        }
+        match shape.only_item() {
+            Some(only) => visitor.visit_some(self.of(only)),
+            None => self.expected("one value in `Some(…)`"),
         }
     }
 
@@ -177,8 +179,7 @@ impl<'d> ValueReader<'d> {
     fn word(self, units: bool, words: &'static [&'static str]) -> Result<&'d str, Failure> {
         let word = match &self.node().shape {
             Shape::Leaf => self.written(),
-            Shape::Tuple { name, .. } | Shape::Struct { name, .. } => &self.text[name.clone()],
-            Shape::List(_) => "",
+            shape => shape.word(self.text),
         };
         match word.chars().next() {
             Some('"') => self.expected("a word without quotes"),
@@ -245,29 +246,25 @@ impl<'d> Deserializer<'d> for ValueReader<'d> {
             me.leaf("`()`").and_then(|()| v.visit_unit())
         };
         deserialize_option() |me, v| me.option(v);
-        deserialize_newtype_struct(_name: &'static str) |me, v| match &me.node().shape {
-            Shape::Tuple { items, .. } if items.len() == 1 => {
-                v.visit_newtype_struct(me.of(items[0]))
-            }
-            _ => v.visit_newtype_struct(me),
+        deserialize_newtype_struct(_name: &'static str) |me, v| {
+            let only = me.node().shape.only_item();
+            v.visit_newtype_struct(only.map_or(me, |only| me.of(only)))
         };
         deserialize_seq() |me, v| match &me.node().shape {
             Shape::List(items) => me.items(items, v),
-            _ => me.expected("a list, `[…]`"),
+            Shape::Leaf | Shape::Tuple { .. } | Shape::Struct { .. } => {
+                me.expected("a list, `[…]`")
+            }
         };
         deserialize_tuple(length: usize) |me, v| me.tuple(length, v);
         deserialize_tuple_struct(_name: &'static str, length: usize) |me, v| me.tuple(length, v);
         deserialize_map() |me, v| me.fields(v);
         deserialize_struct(name: &'static str, _fields: &'static [&'static str]) |me, v| {
-            match &me.node().shape {
-                Shape::Struct { name: written, .. } | Shape::Tuple { name: written, .. }
-                    if !me.word_is_spent
-                        && !written.is_empty()
-                        && me.text[written.clone()] != *name =>
-                {
-                    me.expected(&format!("the fields of `{name}` in parentheses"))
-                }
-                _ => me.fields(v),
+            let word = me.node().shape.word(me.text);
+            if me.word_is_spent || word.is_empty() || word == name {
+                me.fields(v)
+            } else {
+                me.expected(&format!("the fields of `{name}` in parentheses"))
             }
         };
         deserialize_enum(name: &'static str, words: &'static [&'static str]) |me, v| {
@@ -282,7 +279,7 @@ impl<'d> Deserializer<'d> for ValueReader<'d> {
                 me.prose().and_then(|text| v.visit_string(text))
             }
             Shape::Leaf => me.number().and_then(|n| v.visit_f64(n)),
-            _ => me.fields(v),
+            Shape::Tuple { .. } | Shape::Struct { .. } => me.fields(v),
         };
         deserialize_ignored_any() |_me, v| v.visit_unit();
     }
@@ -381,29 +378,29 @@ impl<'d> VariantAccess<'d> for VariantReader<'d> {
     fn unit_variant(self) -> Result<(), Failure> {
         match &self.of.node().shape {
             Shape::Leaf => Ok(()),
-            _ => Err(Failure::custom(format_args!(
-                "`{}` takes nothing in parentheses",
-                self.word
-            ))),
+            Shape::Tuple { .. } | Shape::Struct { .. } | Shape::List(_) => Err(Failure::custom(
+                format_args!("`{}` takes nothing in parentheses", self.word),
+            )),
         }
     }
 
     fn newtype_variant_seed<T: DeserializeSeed<'d>>(self, seed: T) -> Result<T::Value, Failure> {
-        match &self.of.node().shape {
-            Shape::Tuple { items, .. } if items.len() == 1 => {
-                let value = self.of.of(items[0]);
-                value.placed(seed.deserialize(value))
-            }
-            // A variant that holds a struct need not double its parentheses.
-            Shape::Struct { .. } => seed.deserialize(ValueReader {
+        let shape = &self.of.node().shape;
+        if let Some(only) = shape.only_item() {
+            let value = self.of.of(only);
+            return value.placed(seed.deserialize(value));
+        }
+        // A variant that holds a struct need not double its parentheses.
+        if !shape.fields().is_empty() {
+            return seed.deserialize(ValueReader {
                 word_is_spent: true,
                 ..self.of
-            }),
-            _ => Err(Failure::custom(format_args!(
-                "`{}` takes one value in parentheses",
-                self.word
-            ))),
+            });
         }
+        Err(Failure::custom(format_args!(
+            "`{}` takes one value in parentheses",
+            self.word
+        )))
     }
 
     fn tuple_variant<V: Visitor<'d>>(self, length: usize, visitor: V) -> Result<V::Value, Failure> {

@@ -42,6 +42,43 @@ pub(super) enum Shape {
     List(Vec<NodeId>),
 }
 
+impl Shape {
+    /// The named values; of any other shape none.
+    pub(super) fn fields(&self) -> &[Field] {
+        match self {
+            Self::Struct { fields, .. } => fields,
+            Self::Leaf | Self::Tuple { .. } | Self::List(_) => &[],
+        }
+    }
+
+    /// The values without names, in parentheses or in brackets.
+    pub(super) fn items(&self) -> Option<&[NodeId]> {
+        match self {
+            Self::Tuple { items, .. } | Self::List(items) => Some(items),
+            Self::Leaf | Self::Struct { .. } => None,
+        }
+    }
+
+    /// The only value in parentheses.
+    pub(super) fn only_item(&self) -> Option<NodeId> {
+        match self {
+            Self::Tuple { items, .. } => match items[..] {
+                [only] => Some(only),
+                [] | [_, _, ..] => None,
+            },
+            Self::Leaf | Self::List(_) | Self::Struct { .. } => None,
+        }
+    }
+
+    /// The word before the parentheses; empty where there is none.
+    pub(super) fn word<'t>(&self, text: &'t str) -> &'t str {
+        match self {
+            Self::Tuple { name, .. } | Self::Struct { name, .. } => &text[name.clone()],
+            Self::Leaf | Self::List(_) => "",
+        }
+    }
+}
+
 /// A named value of a struct.
 #[derive(Debug)]
 pub(super) struct Field {
