@@ -27,6 +27,8 @@ pub struct App {
     settings_file: SettingsFile,
     /// The settings are open.
     choosing: bool,
+    /// The bar of languages and settings is open over a job.
+    menu: bool,
     stint: Stint,
     room: Room,
 }
@@ -57,6 +59,7 @@ impl App {
             settings: Settings::default(),
             settings_file: SettingsFile::nowhere(),
             choosing: false,
+            menu: false,
             stint: Stint::default(),
             room: Room::Start,
         }
@@ -67,6 +70,7 @@ impl App {
     pub fn with_settings(mut self, file: SettingsFile) -> Self {
         self.settings = file.kept();
         self.choosing = file.trouble.is_some();
+        self.menu = self.choosing;
         self.settings_file = file;
         self
     }
@@ -129,14 +133,14 @@ impl App {
         }
     }
 
-    /// Lays the job sheet open.
+    /// Opens the job sheet.
     pub fn choose_sheet(&mut self) {
         if let Room::Practise(practise) = &mut self.room {
             practise.choose_sheet();
         }
     }
 
-    /// Lays open what can be waited for and gone back to.
+    /// Opens what can be waited for.
     pub fn choose_time(&mut self) {
         if let Room::Practise(practise) = &mut self.room {
             practise.choose_time();
@@ -167,7 +171,11 @@ impl App {
     /// Shows the window.
     pub fn window_ui(&mut self, ui: &mut Ui) {
         theme::wear(ui.ctx(), self.settings.colours, self.settings.text.factor());
-        self.bar_ui(ui);
+        if self.menu || !matches!(self.room, Room::Practise(_)) {
+            self.bar_ui(ui);
+        }
+        self.reads = Reads::chosen(&self.settings);
+        self.settings_file.keep(self.settings);
         let room = std::mem::replace(&mut self.room, Room::Start);
         self.room = match room {
             Room::Start => self.start_ui(ui),
@@ -201,7 +209,7 @@ impl App {
     }
 
     fn practise_ui(&mut self, ui: &mut Ui, mut practise: Box<Practise>) -> Room {
-        let exit = practise.room_ui(ui, self.reads);
+        let exit = practise.room_ui(ui, self.reads, &mut self.menu);
         if practise.job().is_handed_back() {
             ui.request_repaint();
             return Room::End(Box::new(practise.finish()));
@@ -270,8 +278,6 @@ impl App {
                 settings_ui(ui, &mut self.settings, &self.settings_file);
             }
         });
-        self.reads = Reads::chosen(&self.settings);
-        self.settings_file.keep(self.settings);
     }
 }
 

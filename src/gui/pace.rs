@@ -14,22 +14,16 @@ pub enum Rate {
     Times(u32),
 }
 
-impl Rate {
-    /// The rates offered.
-    pub const ALL: [Self; 5] = [
-        Self::Paused,
-        Self::Times(1),
-        Self::Times(4),
-        Self::Times(15),
-        Self::Times(60),
-    ];
-}
+/// The speeds offered, times as fast as the clock on the wall.
+pub const SPEEDS: [u32; 4] = [1, 4, 15, 60];
 
 /// The driver with what is left over from the last frame.
 #[derive(Debug)]
 pub struct Pace {
     /// The rate in force.
     pub rate: Rate,
+    /// The speed at which it goes on after a stop.
+    speed: u32,
     owed: f64,
 }
 
@@ -44,8 +38,23 @@ impl Pace {
     pub const fn paused() -> Self {
         Self {
             rate: Rate::Paused,
+            speed: 1,
             owed: 0.0,
         }
+    }
+
+    /// Stops the clock, or lets it go on as fast as before.
+    pub const fn start_or_stop(&mut self) {
+        self.rate = match self.rate {
+            Rate::Paused => Rate::Times(self.speed),
+            Rate::Times(_) => Rate::Paused,
+        };
+    }
+
+    /// Lets the clock run at a speed.
+    pub const fn run_at(&mut self, times: u32) {
+        self.speed = times;
+        self.rate = Rate::Times(times);
     }
 
     /// No faster than the clock on the wall.

@@ -38,7 +38,7 @@ impl Joint {
 }
 
 /// The outer diameter of a flared tube.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, strum::VariantArray)]
 pub enum FlareSize {
     /// 1/4 in.
     Quarter,

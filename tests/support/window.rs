@@ -57,6 +57,9 @@ pub fn at_work(scenario: &str) -> Window {
     let index = shipped_names().position(|name| name == scenario);
     window.state_mut().open(index.expect("it is shipped"));
     window.run();
+    // The complaint is read and shut.
+    window.get_by_label("Complaint").click();
+    window.run();
     window
 }
 

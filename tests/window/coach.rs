@@ -53,6 +53,9 @@ fn says(window: &Window, words: &str) -> bool {
 }
 
 fn press(window: &mut Window, label: &str) {
+    // A person scrolls to what is out of sight.
+    window.get_by_label(label).scroll_to_me();
+    window.run_steps(3);
     window.get_by_label(label).click();
     window.run();
 }

@@ -41,7 +41,11 @@ fn stems(window: &Window) -> usize {
 }
 
 fn press(window: &mut Window, label: &str) {
+    // A person scrolls to what is out of sight.
+    window.get_by_label(label).scroll_to_me();
+    window.run_steps(3);
     window.get_by_label(label).click();
+    window.run_steps(4);
     window.run();
 }
 
@@ -322,6 +326,7 @@ fn probes_are_carried_to_where_they_measure() {
 #[test]
 fn the_wrench_and_the_regulator_count_in_the_units_that_were_chosen() {
     let mut window = at_work("clogged_drier");
+    press(&mut window, "Menu");
     press(&mut window, "Settings");
     press(&mut window, "kPa, °C");
     let joint = Joint::DrierInlet;
@@ -372,6 +377,7 @@ fn a_value_on_the_sheet_reads_in_either_system() {
     act(&mut window, Action::Write { field, value });
     press(&mut window, "Job sheet");
     window.get_by_label("12.6 °F");
+    press(&mut window, "Menu");
     press(&mut window, "Settings");
     press(&mut window, "kPa, °C");
     window.get_by_label("7.0 K");

@@ -85,7 +85,8 @@ fn controls(action: &Action) -> (Option<Part>, Vec<Hand>) {
             (None, hands)
         }
         Action::HandBack => {
-            let mut hands = press("Hand the job back");
+            let mut hands = press("Hand back");
+            hands.extend(press("Hold to hand back"));
             hands.extend(press("Hand back now"));
             (None, hands)
         }
@@ -339,11 +340,14 @@ impl Hands {
             .with_size([1360.0, 1500.0])
             .with_context_setup(App::dress)
             .build_ui_state(|ui, app: &mut App| app.window_ui(ui), app);
-        Self {
+        let mut hands = Self {
             window,
             over: None,
             folder,
-        }
+        };
+        // The complaint is read and shut.
+        hands.click("Complaint");
+        hands
     }
 
     fn hand(&mut self, hand: &Hand) {
@@ -387,7 +391,11 @@ impl Driver for Hands {
         let (part, hands) = controls(&action);
         match part {
             Some(part) => {
-                self.click("At hand");
+                if self.window.query_by_label("Write the diagnosis").is_some()
+                    || self.window.query_by_label("what is wrong").is_some()
+                {
+                    self.click("Job sheet");
+                }
                 let start = format!("{}, ", part.label());
                 self.window
                     .get_all_by_role(Role::Button)
@@ -400,7 +408,12 @@ impl Driver for Hands {
                     .click();
                 self.window.run();
             }
-            None => self.click("Job sheet"),
+            None if action != Action::HandBack
+                && self.window.query_by_label("what is wrong").is_none() =>
+            {
+                self.click("Job sheet");
+            }
+            None => {}
         }
         for hand in &hands {
             self.hand(hand);

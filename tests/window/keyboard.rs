@@ -115,23 +115,23 @@ fn a_pump_down_is_done_by_keyboard_alone() {
     assert_eq!(job(window).electrics().call, ThermostatCall::Cool);
     rate(window, "15×", "15×");
     window.run_steps(40);
-    rate(window, "15×", "Pause");
+    rate(window, "15×", "Stop");
     let running = low(window);
     assert!(running > 20.0, "it runs at {running} psig");
 
     front_seat(window, Line::Liquid, "liquid service valve");
     rate(window, "4×", "4×");
     until_below(window, 12.0);
-    rate(window, "4×", "Pause");
+    rate(window, "4×", "Stop");
     rate(window, "1×", "1×");
     until_below(window, 1.5);
-    rate(window, "1×", "Pause");
+    rate(window, "1×", "Stop");
     front_seat(window, Line::Suction, "suction service valve");
     at_hand(window, "thermostat");
     press(window, "Set to off");
     rate(window, "1×", "1×");
     window.run_steps(40);
-    rate(window, "1×", "Pause");
+    rate(window, "1×", "Stop");
 
     let job = job(window);
     assert!(!job.electrics().compressor_runs());
@@ -268,7 +268,6 @@ fn every_control_of_every_room_has_its_name_and_the_tab_key_reaches_it() {
     key(&mut window, Key::Space);
     let found = controls(&window);
     check_names(&found, "the sheet");
-    press(&mut window, "Hand the job back");
     tab_to(&mut window, "standing pressure");
     let blanks = |found: &BTreeMap<String, (Role, String)>| {
         let mut blanks = found.clone();
@@ -279,8 +278,10 @@ fn every_control_of_every_room_has_its_name_and_the_tab_key_reaches_it() {
     assert!(blanks.len() > 10);
     key(&mut window, Key::Tab);
     check_reach_back(&mut window, blanks);
-    // Past the site, which shows what is at hand again.
-    press(&mut window, "Job sheet");
+    press(&mut window, "Hand back");
+    let found = controls(&window);
+    check_names(&found, "the hand-back");
+    press(&mut window, "Hold to hand back");
     press(&mut window, "Hand back now");
     assert!(window.state().report().is_some());
     let found = controls(&window);

@@ -9,8 +9,6 @@ room-level = level { $level } of 5
 room-go-to-work = Go to work: { $title }
 
 room-time-on-job = time on the job
-room-pause = Pause
-room-stop-clock = stop the clock
 room-times-as-fast = run { $times } times as fast
 room-not-done = Not done: { $why }
 room-at-hand = At hand
@@ -30,3 +28,11 @@ room-missed = missed: { $criterion }
 room-missed-critical = missed, critical: { $criterion }
 room-for-the-assessor = For the assessor: { $question }
 room-noted = What was noted
+
+room-start = Start
+room-stop = Stop
+room-complaint = Complaint
+room-reference = Reference
+room-log = Log
+room-menu = Menu
+room-clock-stopped = Clock stopped: hands work, nothing flows until it is started

@@ -6,7 +6,6 @@ sheet-what-is-wrong = what is wrong
 sheet-where = where
 sheet-write-diagnosis = Write the diagnosis
 sheet-on-the-sheet = On the sheet: { $diagnosis }
-sheet-hand-back = Hand the job back
 sheet-hand-back-warning = The job is then over and is marked as it stands.
 sheet-hand-back-now = Hand back now
 sheet-work-on = Work on

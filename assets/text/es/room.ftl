@@ -9,8 +9,6 @@ room-level = nivel { $level } de 5
 room-go-to-work = Empezar: { $title }
 
 room-time-on-job = tiempo de trabajo
-room-pause = Pausa
-room-stop-clock = parar el reloj
 room-times-as-fast = ir { $times } veces más rápido
 room-not-done = No se hizo: { $why }
 room-at-hand = A mano
@@ -30,3 +28,11 @@ room-missed = no cumplido: { $criterion }
 room-missed-critical = no cumplido, crítico: { $criterion }
 room-for-the-assessor = Para el evaluador: { $question }
 room-noted = Lo que se registró
+
+room-start = Iniciar
+room-stop = Parar
+room-complaint = Queja
+room-reference = Consulta
+room-log = Registro
+room-menu = Menú
+room-clock-stopped = Reloj parado: las manos trabajan, nada fluye hasta que se inicie

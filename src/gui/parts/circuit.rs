@@ -3,10 +3,11 @@
 use crate::gui::parts::Drafts;
 use crate::gui::parts::leak_search::leak_search;
 use crate::gui::view::View;
-use crate::gui::widgets::{act, toggle};
+use crate::gui::view::looks::size_label;
+use crate::gui::widgets::{Halves, act, switch};
 use crate::job::Glass;
 use crate::kit::ThermometerPlace;
-use crate::plant::{Arrow, FlareSize, Joint, Made, Spot};
+use crate::plant::{Arrow, Joint, Made, Spot};
 use crate::text::Message;
 use crate::units::Torque;
 use crate::words::{Action, Reading};
@@ -25,34 +26,14 @@ pub fn joint(
         let torque = view.system().torque(torque);
         ui.weak(view.tell(&Message::new("hand-last-pulled").with("torque", torque)));
     }
-    match made {
-        Made::Up(_) => act(ui, view, "hand-loosen", Action::Loosen(joint), actions),
-        Made::Cracked => act(
-            ui,
-            view,
-            "hand-take-apart",
-            Action::TakeApart(joint),
-            actions,
-        ),
-        Made::Apart => {
-            act(ui, view, "hand-plug", Action::Plug(joint), actions);
-            act(
-                ui,
-                view,
-                "hand-renew-flare",
-                Action::RenewFlare(joint),
-                actions,
-            );
-        }
-        Made::Plugged => {
-            act(
-                ui,
-                view,
-                "hand-renew-flare",
-                Action::RenewFlare(joint),
-                actions,
-            );
-        }
+    // Each has its place for ever; one that is not possible now says why when it is pressed.
+    for (key, action) in [
+        ("hand-loosen", Action::Loosen(joint)),
+        ("hand-take-apart", Action::TakeApart(joint)),
+        ("hand-plug", Action::Plug(joint)),
+        ("hand-renew-flare", Action::RenewFlare(joint)),
+    ] {
+        act(ui, view, key, action, actions);
     }
     ui.separator();
     let size = size_label(view.flare(joint)).to_owned();
@@ -90,34 +71,21 @@ fn wrench(ui: &mut Ui, view: &View, drafts: &mut Drafts) {
 /// The end of the wrench's scale.
 const WRENCH_MOST: Torque = Torque::from_newton_metres(300.0);
 
-const fn size_label(size: FlareSize) -> &'static str {
-    match size {
-        FlareSize::Quarter => "1/4 in",
-        FlareSize::ThreeEighths => "3/8 in",
-        FlareSize::Half => "1/2 in",
-        FlareSize::FiveEighths => "5/8 in",
-        FlareSize::ThreeQuarters => "3/4 in",
-    }
-}
-
 /// The filter drier.
 pub fn drier(ui: &mut Ui, view: &View, actions: &mut Vec<Action>) {
-    if view.drier().is_some() {
-        act(
-            ui,
-            view,
-            "hand-drier-take-out",
-            Action::TakeOutDrier,
-            actions,
-        );
-    } else {
-        ui.label(view.say("hand-drier-new"));
-        for (text, arrow) in [
-            ("hand-drier-toward-metering", Arrow::TowardMetering),
-            ("hand-drier-toward-outdoor", Arrow::TowardOutdoor),
-        ] {
-            act(ui, view, text, Action::FitDrier(arrow), actions);
-        }
+    act(
+        ui,
+        view,
+        "hand-drier-take-out",
+        Action::TakeOutDrier,
+        actions,
+    );
+    ui.label(view.say("hand-drier-new"));
+    for (text, arrow) in [
+        ("hand-drier-toward-metering", Arrow::TowardMetering),
+        ("hand-drier-toward-outdoor", Arrow::TowardOutdoor),
+    ] {
+        act(ui, view, text, Action::FitDrier(arrow), actions);
     }
 }
 
@@ -173,9 +141,21 @@ pub fn filter(ui: &mut Ui, view: &View, actions: &mut Vec<Action>) {
 /// A place for a thermometer.
 pub fn place(ui: &mut Ui, view: &View, place: ThermometerPlace, actions: &mut Vec<Action>) {
     let words = if place.is_on_a_pipe() {
-        ("hand-clamp-here", "hand-unclamp")
+        (
+            "hand-thermometer",
+            Halves {
+                yes: ("hand-on", "hand-clamp-here"),
+                no: ("hand-off", "hand-unclamp"),
+            },
+        )
     } else {
-        ("hand-hang-here", "hand-unhang")
+        (
+            "hand-thermometer",
+            Halves {
+                yes: ("hand-on", "hand-hang-here"),
+                no: ("hand-off", "hand-unhang"),
+            },
+        )
     };
     let on = view.thermometer_at(place);
     let action = |on| {
@@ -185,7 +165,7 @@ pub fn place(ui: &mut Ui, view: &View, place: ThermometerPlace, actions: &mut Ve
             Action::Unclamp(place)
         }
     };
-    toggle(ui, view, on, words, action, actions);
+    switch(ui, view, words, on, action, actions);
     if on {
         let shown = view.shown(Reading::Thermometer(place));
         ui.label(view.tell(&Message::new("hand-it-shows").with("shown", shown)));

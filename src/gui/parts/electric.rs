@@ -2,7 +2,7 @@
 
 use crate::gui::view::View;
 use crate::gui::view::looks::call_label;
-use crate::gui::widgets::{act, take_focus, toggle};
+use crate::gui::widgets::{Halves, act, switch, take_focus};
 use crate::plant::ThermostatCall;
 use crate::text::Message;
 use crate::words::{Action, DisconnectMove, Reading};
@@ -10,21 +10,33 @@ use eframe::egui::Ui;
 
 /// Glasses and gloves, and the air where the work is done.
 pub fn protection(ui: &mut Ui, view: &View, actions: &mut Vec<Action>) {
-    let words = ("hand-protect-on", "hand-protect-off");
-    toggle(
+    let words = (
+        "hand-protection",
+        Halves {
+            yes: ("hand-on", "hand-protect-on"),
+            no: ("hand-off", "hand-protect-off"),
+        },
+    );
+    switch(
         ui,
         view,
-        view.is_protected(),
         words,
+        view.is_protected(),
         Action::Protect,
         actions,
     );
-    let words = ("hand-ventilate", "hand-ventilate-off");
-    toggle(
+    let words = (
+        "hand-ventilation",
+        Halves {
+            yes: ("hand-open", "hand-ventilate"),
+            no: ("hand-shut", "hand-ventilate-off"),
+        },
+    );
+    switch(
         ui,
         view,
-        view.is_ventilated(),
         words,
+        view.is_ventilated(),
         Action::Ventilate,
         actions,
     );
@@ -52,24 +64,36 @@ pub fn thermostat(ui: &mut Ui, view: &View, actions: &mut Vec<Action>) {
 /// The disconnect.
 pub fn disconnect(ui: &mut Ui, view: &View, actions: &mut Vec<Action>) {
     let look = view.electrics();
-    for (text, offered, step) in [
-        (
-            "hand-pull-disconnect",
-            look.disconnect_in,
-            DisconnectMove::Pull,
-        ),
-        ("hand-lock", !look.locked, DisconnectMove::LockAndTag),
-        ("hand-unlock", look.locked, DisconnectMove::Unlock),
-        (
-            "hand-insert-disconnect",
-            !look.disconnect_in,
-            DisconnectMove::Insert,
-        ),
-    ] {
-        if offered {
-            act(ui, view, text, Action::Disconnect(step), actions);
-        }
-    }
+    let words = (
+        "hand-disconnect",
+        Halves {
+            yes: ("hand-in", "hand-insert-disconnect"),
+            no: ("hand-out", "hand-pull-disconnect"),
+        },
+    );
+    let step = |is_in| {
+        Action::Disconnect(if is_in {
+            DisconnectMove::Insert
+        } else {
+            DisconnectMove::Pull
+        })
+    };
+    switch(ui, view, words, look.disconnect_in, step, actions);
+    let words = (
+        "hand-lock-and-tag",
+        Halves {
+            yes: ("hand-on", "hand-lock"),
+            no: ("hand-off", "hand-unlock"),
+        },
+    );
+    let step = |on| {
+        Action::Disconnect(if on {
+            DisconnectMove::LockAndTag
+        } else {
+            DisconnectMove::Unlock
+        })
+    };
+    switch(ui, view, words, look.locked, step, actions);
     ui.separator();
     act(ui, view, "hand-verify-dead", Action::VerifyDead, actions);
 }
@@ -81,21 +105,33 @@ pub fn compressor(ui: &mut Ui, view: &View, actions: &mut Vec<Action>) {
         let open = Message::new("hand-safety-open").with("safety", safety.the());
         ui.label(view.tell(&open));
     }
-    let words = ("hand-contactor-hold", "hand-contactor-release");
-    toggle(
+    let words = (
+        "hand-contactor",
+        Halves {
+            yes: ("hand-held", "hand-contactor-hold"),
+            no: ("hand-free", "hand-contactor-release"),
+        },
+    );
+    switch(
         ui,
         view,
-        look.held_in,
         words,
+        look.held_in,
         Action::HoldContactor,
         actions,
     );
-    let words = ("hand-clamp-meter-on", "hand-clamp-meter-off");
-    toggle(
+    let words = (
+        "hand-clamp-meter",
+        Halves {
+            yes: ("hand-on", "hand-clamp-meter-on"),
+            no: ("hand-off", "hand-clamp-meter-off"),
+        },
+    );
+    switch(
         ui,
         view,
-        view.clamp_meter_on(),
         words,
+        view.clamp_meter_on(),
         Action::ClampMeter,
         actions,
     );

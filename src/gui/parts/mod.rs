@@ -12,7 +12,7 @@ use crate::gui::cautions;
 use crate::gui::part::Part;
 use crate::gui::tools::{cylinder, detector, hoses, micron_gauge, nitrogen, pump, thermometers};
 use crate::gui::view::View;
-use crate::gui::widgets::first_takes_focus;
+use crate::gui::widgets::{first_takes_focus, keys};
 use crate::words::Action;
 use eframe::egui::{RichText, ScrollArea, Ui};
 
@@ -42,7 +42,9 @@ pub fn hands_ui(
     ui.separator();
     ScrollArea::vertical().id_salt("hands").show(ui, |ui| {
         ui.push_id(format!("{part:?}"), |ui| {
+            keys::begin_slots(ui.ctx());
             first_takes_focus(ui, |ui| offers(ui, view, part, drafts, actions));
+            keys::end_slots(ui.ctx());
         });
     });
 }

@@ -4,7 +4,7 @@ use crate::gui::parts::leak_search::leak_search;
 use crate::gui::view::View;
 use crate::gui::view::looks::end_label;
 use crate::gui::view::turn::{STEM, Thread};
-use crate::gui::widgets::{Setting, act, offer, quarter_turns, setting, toggle};
+use crate::gui::widgets::{Halves, Setting, act, offer, quarter_turns, setting, switch};
 use crate::kit::{Hose, HoseEnd};
 use crate::plant::{Line, Spot};
 use crate::text::Message;
@@ -15,12 +15,18 @@ use eframe::egui::Ui;
 /// A service valve: its cap and its stem.
 pub fn valve(ui: &mut Ui, view: &View, line: Line, actions: &mut Vec<Action>) {
     let look = view.valve(line);
-    let words = ("hand-stem-cap-on", "hand-stem-cap-off");
-    toggle(
+    let words = (
+        "hand-stem-cap",
+        Halves {
+            yes: ("hand-on", "hand-stem-cap-on"),
+            no: ("hand-off", "hand-stem-cap-off"),
+        },
+    );
+    switch(
         ui,
         view,
-        look.cap_on,
         words,
+        look.cap_on,
         |on| Action::StemCap { line, on },
         actions,
     );
@@ -57,12 +63,18 @@ pub fn valve(ui: &mut Ui, view: &View, line: Line, actions: &mut Vec<Action>) {
 /// An access port: its cap, core, core tool, and what is on it.
 pub fn port(ui: &mut Ui, view: &View, line: Line, actions: &mut Vec<Action>) {
     let look = view.valve(line);
-    let words = ("hand-port-cap-on", "hand-port-cap-off");
-    toggle(
+    let words = (
+        "hand-port-cap",
+        Halves {
+            yes: ("hand-on", "hand-port-cap-on"),
+            no: ("hand-off", "hand-port-cap-off"),
+        },
+    );
+    switch(
         ui,
         view,
-        look.port_cap_on,
         words,
+        look.port_cap_on,
         |on| Action::PortCap { line, on },
         actions,
     );
@@ -76,13 +88,13 @@ pub fn port(ui: &mut Ui, view: &View, line: Line, actions: &mut Vec<Action>) {
         let state = view.hose(hose);
         if state.end == Some(end) {
             let off = Message::new("hand-take-hose-off").with("hose", name.clone());
-            offer(ui, view.tell(&off), Action::TakeOff(hose), actions);
+            offer(ui, &view.tell(&off), Action::TakeOff(hose), actions);
             let purge = Message::new("hand-purge-that-hose").with("hose", name);
-            offer(ui, view.tell(&purge), Action::Purge(hose), actions);
+            offer(ui, &view.tell(&purge), Action::Purge(hose), actions);
         } else if state.end.is_none() {
             let action = Action::Connect { hose, to: end };
             let on = Message::new("hand-put-hose-on").with("hose", name);
-            offer(ui, view.tell(&on), action, actions);
+            offer(ui, &view.tell(&on), action, actions);
         } else {
             let elsewhere = Message::new("hand-hose-is")
                 .with("hose", name)
@@ -91,21 +103,39 @@ pub fn port(ui: &mut Ui, view: &View, line: Line, actions: &mut Vec<Action>) {
         }
     }
     ui.separator();
-    let words = ("hand-tool-on", "hand-tool-off");
+    let words = (
+        "hand-core-tool",
+        Halves {
+            yes: ("hand-on", "hand-tool-on"),
+            no: ("hand-off", "hand-tool-off"),
+        },
+    );
     let tool = |fitted| Action::CoreTool { line, fitted };
-    toggle(ui, view, look.tool_on, words, tool, actions);
+    switch(ui, view, words, look.tool_on, tool, actions);
     if look.tool_on {
-        let words = ("hand-tool-open", "hand-tool-shut");
+        let words = (
+            "hand-core-tool-valve",
+            Halves {
+                yes: ("hand-open", "hand-tool-open"),
+                no: ("hand-shut", "hand-tool-shut"),
+            },
+        );
         let valve = |open| Action::CoreToolValve { line, open };
-        toggle(ui, view, look.tool_open, words, valve, actions);
+        switch(ui, view, words, look.tool_open, valve, actions);
     }
-    let words = ("hand-core-seat", "hand-core-pull");
+    let words = (
+        "hand-core",
+        Halves {
+            yes: ("hand-in", "hand-core-seat"),
+            no: ("hand-out", "hand-core-pull"),
+        },
+    );
     if look.has_core {
-        toggle(
+        switch(
             ui,
             view,
-            look.core_in,
             words,
+            look.core_in,
             |seated| Action::Core { line, seated },
             actions,
         );

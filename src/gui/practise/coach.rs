@@ -140,6 +140,13 @@ impl Coach {
             .collect();
     }
 
+    /// Asks for the next depth of the thought: help comes after a try, not before it.
+    pub fn ask(&mut self, now: u64) {
+        if self.shown.is_none() || self.was_tried {
+            self.say_more(now);
+        }
+    }
+
     /// Says the next depth of the thought; after the last, a hint of the scenario.
     fn say_more(&mut self, now: u64) {
         self.shown = match self.shown {

@@ -2,8 +2,14 @@
 
 mod clock;
 mod coach;
+mod drawers;
+mod frame;
+mod go_to;
+mod hand_back;
+mod key_list;
 mod moments;
 mod narrow;
+mod reference;
 mod room;
 mod sheet_panel;
 mod waiting;
@@ -11,19 +17,20 @@ mod waiting;
 pub use sheet_panel::fault_label;
 
 use crate::attempt::{Branch, Mode, Observer as _, RecordError, Recorder};
-use crate::gui::instruments::{chart_ui, instruments_ui};
+use crate::gui::instruments::chart_ui;
 use crate::gui::notes::Notes;
 use crate::gui::pace::{Budget, FRAME, Pace, Stint};
 use crate::gui::part::Part;
-use crate::gui::parts::{Drafts, hands_ui};
-use crate::gui::practise::clock::clock_ui;
-use crate::gui::practise::coach::{Coach, coach_below};
-use crate::gui::practise::moments::moments_ui;
+use crate::gui::parts::Drafts;
+use crate::gui::practise::coach::Coach;
+use crate::gui::practise::drawers::{Drawer, Drawers};
+use crate::gui::practise::go_to::GoTo;
+use crate::gui::practise::hand_back::HandBack;
+use crate::gui::practise::reference::Reference;
 use crate::gui::practise::room::Layout;
-use crate::gui::practise::sheet_panel::{SheetDraft, sheet_ui};
-use crate::gui::practise::waiting::{WaitForm, Waiting, wait_ui, waiting_ui};
+use crate::gui::practise::sheet_panel::SheetDraft;
+use crate::gui::practise::waiting::{WaitForm, Waiting, wait_ui};
 use crate::gui::session::{Kept, keep};
-use crate::gui::site::site_ui;
 use crate::gui::theme::Palette;
 use crate::gui::view::{Reads, Scene, View, flowing};
 use crate::job::procedure::Look;
@@ -32,19 +39,22 @@ use crate::marking::Report;
 use crate::scenario::Scenario;
 use crate::text::Message;
 use crate::words::Action;
-use eframe::egui::{CentralPanel, Frame, Margin, Panel, RichText, ScrollArea, Ui};
+use eframe::egui::{Frame, Margin, ScrollArea, Ui};
 use std::path::Path;
 
-/// What the panel at the side shows; in a small window, what is shown at all.
+/// What is shown in a small window.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 enum Side {
     Site,
     Hands,
+    Complaint,
     Sheet,
     Time,
     Instruments,
     Chart,
     Coach,
+    Reference,
+    Log,
 }
 
 /// What the person wants that leads out of the room.
@@ -79,11 +89,20 @@ pub struct Practise {
     last_frame: Option<f64>,
     /// How far a frame gets with a wait.
     stint: Stint,
-    chart_is_below: bool,
+    /// What lies over the right of the site.
+    drawers: Drawers,
+    reference: Reference,
+    /// The log shows only what was not done.
+    only_refused: bool,
+    /// Why each moment that was refused was, by its place in the list.
+    refusals: Vec<(usize, Message)>,
+    /// The sheet before the hand-back, while it is open.
+    hand_back: Option<HandBack>,
+    /// The way to a part, while it is open.
+    go_to: Option<GoTo>,
+    /// The keys are listed.
+    lists_keys: bool,
 }
-
-/// The strip chart goes beside the instruments when so much width is left.
-const ROOM_FOR_CHART: f32 = 240.0;
 
 /// A job that is over, with what it earned.
 #[derive(Debug)]
@@ -105,7 +124,10 @@ pub struct Ended {
 impl Practise {
     /// Begins to work behind a recorder's driver.
     pub fn new(recorder: Recorder, scenario: Scenario) -> Self {
-        Self::going_on(recorder, scenario, Notes::default())
+        Self {
+            drawers: Drawers::with(Drawer::Complaint),
+            ..Self::going_on(recorder, scenario, Notes::default())
+        }
     }
 
     /// Goes on with a job of which this was noted so far.
@@ -128,7 +150,13 @@ impl Practise {
             news: None,
             last_frame: None,
             stint: Stint::default(),
-            chart_is_below: false,
+            drawers: Drawers::default(),
+            reference: Reference::default(),
+            only_refused: false,
+            refusals: Vec::new(),
+            hand_back: None,
+            go_to: None,
+            lists_keys: false,
         }
     }
 
@@ -184,6 +212,10 @@ impl Practise {
         self.notes
             .action(self.recorder.job(), &action, answer.is_err());
         self.refusal = answer.err().map(|refusal| refusal.why);
+        if let Some(why) = &self.refusal {
+            let place = self.notes.moments.len().saturating_sub(1);
+            self.refusals.push((place, why.clone()));
+        }
     }
 
     /// Lets ticks pass.
@@ -203,14 +235,14 @@ impl Practise {
         self.side = Side::Hands;
     }
 
-    /// Lays the job sheet open.
-    pub const fn choose_sheet(&mut self) {
-        self.side = Side::Sheet;
+    /// Opens the job sheet.
+    pub fn choose_sheet(&mut self) {
+        self.open(Drawer::Sheet);
     }
 
-    /// Lays open what can be waited for and gone back to.
-    pub const fn choose_time(&mut self) {
-        self.side = Side::Time;
+    /// Opens what can be waited for.
+    pub fn choose_time(&mut self) {
+        self.open(Drawer::Wait);
     }
 
     /// Closes the recording and marks the course.
@@ -277,7 +309,7 @@ impl Practise {
     }
 
     /// Shows the room and does what was asked in it; gives what leads out of it.
-    pub fn room_ui(&mut self, ui: &mut Ui, reads: Reads) -> Option<Exit> {
+    pub fn room_ui(&mut self, ui: &mut Ui, reads: Reads, menu: &mut bool) -> Option<Exit> {
         self.pass_time(ui, reads);
         if let Some(coach) = &mut self.coach {
             let job = self.recorder.job();
@@ -288,94 +320,17 @@ impl Practise {
         let frame = Frame::NONE
             .fill(Palette::of(ui).panel)
             .inner_margin(Margin::symmetric(8, 6));
-        Panel::top("clock")
-            .frame(frame)
-            .show(ui, |ui| self.top_ui(ui, reads));
-        match Layout::of(window) {
-            Layout::Wide => self.wide_ui(ui, frame, reads, (&mut actions, &mut exit)),
+        let layout = Layout::of(window);
+        self.bar_ui(ui, reads, menu, layout == Layout::Wide);
+        match layout {
+            Layout::Wide => self.wide_ui(ui, reads, (&mut actions, &mut exit)),
             Layout::Narrow => self.narrow_ui(ui, frame, reads, (&mut actions, &mut exit)),
         }
+        self.over_all_ui(ui, reads, &mut actions);
         for action in actions {
             self.act(action, reads);
         }
         exit
-    }
-
-    /// Everything beside each other.
-    fn wide_ui(
-        &mut self,
-        ui: &mut Ui,
-        frame: Frame,
-        reads: Reads,
-        (actions, exit): (&mut Vec<Action>, &mut Option<Exit>),
-    ) {
-        let window = ui.available_size();
-        Panel::bottom("instruments")
-            .frame(frame)
-            .exact_size((0.32 * window.y).clamp(170.0, 0.42 * window.x))
-            .show(ui, |ui| self.bottom_ui(ui, reads));
-        Panel::right("side")
-            .frame(frame)
-            .resizable(true)
-            .default_size((0.27 * window.x).max(330.0))
-            .size_range(300.0..=700.0)
-            .show(ui, |ui| *exit = self.side_ui(ui, reads, actions));
-        let before = self.chosen;
-        CentralPanel::default().frame(Frame::NONE).show(ui, |ui| {
-            let mut chosen = self.chosen;
-            let torque = self.drafts.torque;
-            site_ui(ui, &self.view(reads), torque, &mut chosen, actions);
-            self.chosen = chosen;
-        });
-        if self.chosen != before {
-            self.side = Side::Hands;
-        }
-    }
-
-    /// The clock or the wait, and what there is to say.
-    fn top_ui(&mut self, ui: &mut Ui, reads: Reads) {
-        ui.horizontal_wrapped(|ui| {
-            let view = View::new(self.recorder.job(), &self.scene, self.mode(), reads);
-            let mut stops = false;
-            if let Some(waiting) = &self.waiting {
-                stops = waiting_ui(ui, &view, waiting);
-            } else {
-                clock_ui(ui, &view, &mut self.pace);
-                if ui.button(view.say("time-open")).clicked() {
-                    self.side = Side::Time;
-                }
-            }
-            if stops {
-                self.end_wait(Look::NotYet, reads);
-            }
-            let tell = |message: &Message| message.in_language(reads.language);
-            ui.separator();
-            ui.label(RichText::new(tell(&self.scene.title)).strong());
-            if self.mode() == Mode::Assessed {
-                ui.label(reads.language.say("attempt-assessment"));
-            }
-            if let Some(why) = &self.refusal {
-                ui.separator();
-                let why = Message::new("room-not-done").with("why", why.clone());
-                let text = RichText::new(tell(&why));
-                ui.label(text.color(Palette::of(ui).warn));
-            }
-            if let Some(news) = &self.news {
-                ui.separator();
-                ui.label(tell(news));
-            }
-        });
-    }
-
-    /// The instruments, and the strip chart where there is room beside them.
-    fn bottom_ui(&mut self, ui: &mut Ui, reads: Reads) {
-        ui.horizontal_top(|ui| {
-            instruments_ui(ui, &self.view(reads));
-            self.chart_is_below = ui.available_width() > ROOM_FOR_CHART;
-            if self.chart_is_below {
-                ui.vertical(|ui| self.chart_ui(ui, reads));
-            }
-        });
     }
 
     /// The strip chart; a mark that is pressed is looked at among the moments.
@@ -384,38 +339,11 @@ impl Practise {
         let Notes { chart, moments, .. } = &mut self.notes;
         if let Some(moment) = chart_ui(ui, &view, chart, moments) {
             self.moment = Some(moment);
-            self.side = Side::Time;
+            self.open(Drawer::Log);
         }
     }
 
-    /// What can be done, the job sheet, the time, and the strip chart where it has no room below.
-    fn side_ui(&mut self, ui: &mut Ui, reads: Reads, actions: &mut Vec<Action>) -> Option<Exit> {
-        ui.horizontal(|ui| {
-            let say = |key| reads.language.say(key);
-            ui.selectable_value(&mut self.side, Side::Hands, say("room-at-hand"));
-            ui.selectable_value(&mut self.side, Side::Sheet, say("room-job-sheet"));
-            ui.selectable_value(&mut self.side, Side::Time, say("time-tab"));
-            if !self.chart_is_below {
-                ui.selectable_value(&mut self.side, Side::Chart, say("room-strip-chart"));
-            }
-        });
-        ui.separator();
-        let view = View::new(self.recorder.job(), &self.scene, self.mode(), reads);
-        if let Some(coach) = &mut self.coach {
-            coach_below(ui, &view, coach);
-        }
-        match self.side {
-            Side::Sheet => sheet_ui(ui, &view, &mut self.sheet, actions),
-            Side::Time => return self.time_ui(ui, reads),
-            Side::Chart if !self.chart_is_below => self.chart_ui(ui, reads),
-            Side::Chart | Side::Site | Side::Hands | Side::Instruments | Side::Coach => {
-                hands_ui(ui, &view, self.chosen, &mut self.drafts, actions);
-            }
-        }
-        None
-    }
-
-    /// What can be waited for, and the moments to which one can go back.
+    /// What can be waited for, and putting the job aside.
     fn time_ui(&mut self, ui: &mut Ui, reads: Reads) -> Option<Exit> {
         let view = View::new(self.recorder.job(), &self.scene, self.mode(), reads);
         let (mut asked, mut exit) = (None, None);
@@ -424,9 +352,6 @@ impl Practise {
             ui.separator();
             let put_aside = ui.button(view.say("attempt-put-aside"));
             let put_aside = put_aside.on_hover_text(view.say("attempt-put-aside-hint"));
-            ui.separator();
-            let back = moments_ui(ui, &view, &self.notes.moments, &mut self.moment);
-            exit = back.map(Exit::GoBack);
             if put_aside.clicked() {
                 exit = Some(Exit::PutAside);
             }

@@ -6,7 +6,7 @@ use crate::job::JobSheet;
 use crate::plant::{FaultKind, Spot};
 use crate::text::Message;
 use crate::words::{Action, Diagnosis, SheetField};
-use eframe::egui::{Frame, Grid, Margin, Panel, RichText, ScrollArea, TextEdit, Ui};
+use eframe::egui::{Grid, RichText, ScrollArea, TextEdit, Ui};
 use std::collections::BTreeMap;
 
 /// What is on the pencil's tip: typed and not yet written.
@@ -15,8 +15,6 @@ pub struct SheetDraft {
     typed: BTreeMap<SheetField, String>,
     /// What is thought to be wrong.
     thought: Option<Diagnosis>,
-    /// The hand-back was asked for once and waits for the second word.
-    handing_back: bool,
 }
 
 impl SheetDraft {
@@ -31,12 +29,7 @@ impl SheetDraft {
 
 /// Shows the sheet.
 pub fn sheet_ui(ui: &mut Ui, view: &View, draft: &mut SheetDraft, actions: &mut Vec<Action>) {
-    Panel::bottom("hand back")
-        .frame(Frame::NONE.inner_margin(Margin::symmetric(0, 6)))
-        .show(ui, |ui| hand_back(ui, view, draft, actions));
     ScrollArea::vertical().id_salt("sheet").show(ui, |ui| {
-        complaint(ui, view);
-        ui.separator();
         Grid::new("blanks")
             .num_columns(3)
             .spacing([8.0, 4.0])
@@ -51,7 +44,8 @@ pub fn sheet_ui(ui: &mut Ui, view: &View, draft: &mut SheetDraft, actions: &mut 
     });
 }
 
-fn complaint(ui: &mut Ui, view: &View) {
+/// Shows what the customer says.
+pub fn complaint_ui(ui: &mut Ui, view: &View) {
     let scene = view.scene;
     let (place, complaint) = (view.tell(&scene.place), view.tell(&scene.complaint));
     ui.label(RichText::new(format!("{}, {place}", scene.customer)).strong());
@@ -125,23 +119,6 @@ fn diagnosis(ui: &mut Ui, view: &View, draft: &mut SheetDraft, actions: &mut Vec
         let text = Message::new("sheet-on-the-sheet").with("diagnosis", stands.words());
         ui.label(view.tell(&text));
     }
-}
-
-fn hand_back(ui: &mut Ui, view: &View, draft: &mut SheetDraft, actions: &mut Vec<Action>) {
-    if !draft.handing_back {
-        draft.handing_back = ui.button(view.say("sheet-hand-back")).clicked();
-        return;
-    }
-    ui.label(view.say("sheet-hand-back-warning"));
-    ui.horizontal(|ui| {
-        if ui.button(view.say("sheet-hand-back-now")).clicked() {
-            actions.push(Action::HandBack);
-            draft.handing_back = false;
-        }
-        if ui.button(view.say("sheet-work-on")).clicked() {
-            draft.handing_back = false;
-        }
-    });
 }
 
 /// A fault, in the technician's words.

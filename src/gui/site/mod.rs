@@ -21,35 +21,41 @@ use crate::gui::canvas::Canvas;
 use crate::gui::part::Part;
 use crate::gui::theme::Palette;
 use crate::gui::view::View;
-use crate::gui::widgets::ask_for_focus;
+use crate::gui::widgets::{ask_for_focus, keys};
 use crate::kit::Hose;
 use crate::units::Torque;
 use crate::words::Action;
 use carry::Held;
 use context::Site;
-use eframe::egui::{CursorIcon, Key, PointerButton, Rect, Response, Role, Sense, Ui, WidgetInfo};
+use eframe::egui::{
+    CursorIcon, Id, Key, PointerButton, Rect, Response, Role, Sense, Ui, WidgetInfo, pos2, vec2,
+};
 use fans::Fans;
 use grip::Grip;
 
 /// Draws the site, lets a part be chosen, and does to it what the hand does. `torque` is what the
-/// torque wrench is set to.
+/// torque wrench is set to, `covered` the width at the right that something lies over. Gives where
+/// the chosen part is on the screen.
 pub fn site_ui(
     ui: &mut Ui,
     view: &View,
     torque: Torque,
     chosen: &mut Option<Part>,
     actions: &mut Vec<Action>,
-) {
+    covered: f32,
+) -> Option<Rect> {
     let area = ui.available_rect_before_wrap();
     ui.allocate_rect(area, Sense::hover());
     let palette = Palette::of(ui);
     ui.painter().rect_filled(area, 0.0, palette.paper);
-    let canvas = &Canvas::new(
-        ui.painter_at(area),
-        area.shrink(4.0),
-        palette,
-        view.reads.language,
-    );
+    let seen = Rect::from_min_max(area.min, pos2(area.right() - covered, area.bottom()));
+    ui.set_clip_rect(seen.intersect(ui.clip_rect()));
+    let sheet = area.shrink(4.0);
+    let painter = ui.painter_at(seen);
+    let still = Canvas::new(painter.clone(), sheet, palette, view.reads.language);
+    let pan = pan(ui, &still, view, *chosen, seen, covered);
+    let sheet = sheet.translate(vec2(-pan, 0.0));
+    let canvas = &Canvas::new(painter, sheet, palette, view.reads.language);
     let site = Site {
         canvas,
         view,
@@ -68,6 +74,40 @@ pub fn site_ui(
         // What they change is to be seen at once.
         ui.request_repaint();
     }
+    let focused = ui.memory(eframe::egui::Memory::focused);
+    let parts = |id| Part::all().any(|part| part_id(ui, part) == id);
+    keys::note_site_focus(ui.ctx(), focused.is_some_and(parts));
+    chosen.map(|part| canvas.area(layout::area(part, view)))
+}
+
+/// How far the site is moved to the left so that the chosen part is in view beside what covers it.
+/// It moves no further than it must.
+fn pan(
+    ui: &Ui,
+    still: &Canvas,
+    view: &View,
+    chosen: Option<Part>,
+    seen: Rect,
+    covered: f32,
+) -> f32 {
+    const MARGIN: f32 = 16.0;
+    let id = Id::unique("how far the site is moved");
+    let mut pan: f32 = ui.data(|data| data.get_temp(id)).unwrap_or(0.0);
+    if let Some(part) = chosen
+        && Grip::now(ui).is_none()
+    {
+        let part = still.area(layout::area(part, view));
+        pan = pan.max(part.right() + MARGIN - seen.right());
+        pan = pan.min(part.left() - MARGIN - seen.left());
+    }
+    let pan = pan.clamp(0.0, covered);
+    ui.data_mut(|data| data.insert_temp(id, pan));
+    pan
+}
+
+/// The widget of a part.
+fn part_id(ui: &Ui, part: Part) -> Id {
+    ui.scope_id().with(format!("{part:?}"))
 }
 
 /// Paints back to front.
@@ -102,7 +142,7 @@ fn part_ui(ui: &Ui, site: &Site, part: Part, chosen: &mut Option<Part>, actions:
     } else {
         Sense::click()
     };
-    let id = ui.scope_id().with(format!("{part:?}"));
+    let id = part_id(ui, part);
     let response = ui.interact(canvas.area(area), id, sense);
     let name = format!("{}, {}", view.tell(&part.label()), part.state(view));
     let is_chosen = *chosen == Some(part);

@@ -4,7 +4,7 @@ use crate::gui::canvas::Canvas;
 use crate::gui::view::View;
 use crate::gui::view::looks::opening_label;
 use crate::gui::view::turn::{FINE, Thread, Turn};
-use crate::gui::widgets::{Setting, act, quarter_turns, setting, toggle};
+use crate::gui::widgets::{Halves, Setting, act, quarter_turns, setting, switch};
 use crate::kit::refrigerant_cylinder::{Action as Act, Reading as Face};
 use crate::text::Message;
 use crate::units::Fraction;
@@ -43,9 +43,21 @@ pub fn hands(ui: &mut Ui, view: &View, actions: &mut Vec<Action>) {
     if let Some(percent) = setting(ui, what) {
         actions.push(turn_to(percent));
     }
-    let words = ("hand-cylinder-invert", "hand-cylinder-upright");
-    let turn_over = |over| Action::of(Act::Inverted(over));
-    toggle(ui, view, inverted, words, turn_over, actions);
+    let words = (
+        "hand-cylinder-stands",
+        Halves {
+            yes: ("hand-upside-down", "hand-cylinder-invert"),
+            no: ("hand-upright", "hand-cylinder-upright"),
+        },
+    );
+    switch(
+        ui,
+        view,
+        words,
+        inverted,
+        |over| Action::of(Act::Inverted(over)),
+        actions,
+    );
     ui.separator();
     let scale = view.shown(Reading::of(Face::Scale));
     ui.label(view.tell(&Message::new("hand-scale-shows").with("shown", scale)));

@@ -2,7 +2,7 @@
 
 use crate::gui::canvas::{Canvas, around};
 use crate::gui::view::View;
-use crate::gui::widgets::{choice, toggle};
+use crate::gui::widgets::{Halves, choice, switch};
 use crate::text::Message;
 use crate::units::MICRON;
 use crate::words::{Action, GaugePlace, Reading, Shown};
@@ -24,12 +24,18 @@ pub fn hands(ui: &mut Ui, view: &View, actions: &mut Vec<Action>) {
     ) {
         actions.push(Action::MicronGauge(to));
     }
-    let words = ("hand-gauge-open", "hand-gauge-shut");
-    toggle(
+    let words = (
+        "hand-gauge-valve",
+        Halves {
+            yes: ("hand-open", "hand-gauge-open"),
+            no: ("hand-shut", "hand-gauge-shut"),
+        },
+    );
+    switch(
         ui,
         view,
-        valve_open,
         words,
+        valve_open,
         Action::MicronGaugeValve,
         actions,
     );

@@ -3,7 +3,7 @@
 use crate::gui::canvas::{Canvas, around};
 use crate::gui::view::turn::{SCREW_MOST, Thread, Turn};
 use crate::gui::view::{Needle, System, View};
-use crate::gui::widgets::{Setting, act, setting, toggle};
+use crate::gui::widgets::{Halves, Setting, act, setting, switch};
 use crate::kit::nitrogen::{Action as Act, Reading as Face};
 use crate::text::Message;
 use crate::units::GaugePressure;
@@ -19,18 +19,42 @@ pub const SCREW: (f32, f32) = (622.0, 472.0);
 /// The nitrogen cylinder and its regulator.
 pub fn hands(ui: &mut Ui, view: &View, actions: &mut Vec<Action>) {
     let (open, ..) = view.nitrogen();
-    let words = ("hand-nitrogen-open", "hand-nitrogen-shut");
-    let valve = |open| Action::of(Act::Valve(open));
-    toggle(ui, view, open, words, valve, actions);
+    let words = (
+        "hand-nitrogen",
+        Halves {
+            yes: ("hand-open", "hand-nitrogen-open"),
+            no: ("hand-shut", "hand-nitrogen-shut"),
+        },
+    );
+    switch(
+        ui,
+        view,
+        words,
+        open,
+        |open| Action::of(Act::Valve(open)),
+        actions,
+    );
     regulator(ui, view, actions);
 }
 
 /// The regulator alone.
 pub fn regulator(ui: &mut Ui, view: &View, actions: &mut Vec<Action>) {
     let (_, fitted, _) = view.nitrogen();
-    let words = ("hand-regulator-fit", "hand-regulator-off");
-    let fit = |on| Action::of(Act::Regulator(on));
-    toggle(ui, view, fitted, words, fit, actions);
+    let words = (
+        "hand-regulator-there",
+        Halves {
+            yes: ("hand-on", "hand-regulator-fit"),
+            no: ("hand-off", "hand-regulator-off"),
+        },
+    );
+    switch(
+        ui,
+        view,
+        words,
+        fitted,
+        |on| Action::of(Act::Regulator(on)),
+        actions,
+    );
     if fitted {
         let screw = |pascals| Action::of(Act::SetRegulator(GaugePressure::from_pascals(pascals)));
         act(ui, view, "hand-regulator-back-off", screw(0.0), actions);

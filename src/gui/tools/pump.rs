@@ -3,7 +3,7 @@
 use crate::gui::canvas::Canvas;
 use crate::gui::tools::rating::rating;
 use crate::gui::view::View;
-use crate::gui::widgets::{act, toggle};
+use crate::gui::widgets::{Halves, act, switch};
 use crate::kit::vacuum_pump::Action as Act;
 use crate::text::Message;
 use crate::words::Action;
@@ -15,29 +15,47 @@ pub const SOCKET: (f32, f32) = (176.0, 506.0);
 /// What can be done with it.
 pub fn hands(ui: &mut Ui, view: &View, actions: &mut Vec<Action>) {
     let look = view.pump();
-    toggle(
+    switch(
         ui,
         view,
+        (
+            "hand-pump",
+            Halves {
+                yes: ("hand-runs", "hand-pump-start"),
+                no: ("hand-stands", "hand-pump-stop"),
+            },
+        ),
         look.running,
-        ("hand-pump-start", "hand-pump-stop"),
         |on| Action::of(Act::Run(on)),
         actions,
     );
-    let words = ("hand-inlet-open", "hand-inlet-shut");
-    toggle(
+    let words = (
+        "hand-inlet",
+        Halves {
+            yes: ("hand-open", "hand-inlet-open"),
+            no: ("hand-shut", "hand-inlet-shut"),
+        },
+    );
+    switch(
         ui,
         view,
-        look.inlet_open,
         words,
+        look.inlet_open,
         |open| Action::of(Act::Inlet(open)),
         actions,
     );
-    let words = ("hand-ballast-open", "hand-ballast-shut");
-    toggle(
+    let words = (
+        "hand-ballast",
+        Halves {
+            yes: ("hand-open", "hand-ballast-open"),
+            no: ("hand-shut", "hand-ballast-shut"),
+        },
+    );
+    switch(
         ui,
         view,
-        look.ballast_open,
         words,
+        look.ballast_open,
         |open| Action::of(Act::Ballast(open)),
         actions,
     );

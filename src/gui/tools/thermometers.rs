@@ -27,7 +27,7 @@ pub fn hands(ui: &mut Ui, view: &View, actions: &mut Vec<Action>) {
     for place in ThermometerPlace::ALL {
         if view.thermometer_at(place) {
             let text = Message::new("hand-take-back").with("place", place.label());
-            offer(ui, view.tell(&text), Action::Unclamp(place), actions);
+            offer(ui, &view.tell(&text), Action::Unclamp(place), actions);
         }
     }
 }

@@ -2,7 +2,7 @@
 
 use crate::job::{Glass, PipeSurface};
 use crate::kit::HoseEnd;
-use crate::plant::{Made, ThermostatCall};
+use crate::plant::{FlareSize, Made, ThermostatCall};
 use crate::text::Message;
 
 /// What a hose's end is on, in words.
@@ -94,4 +94,15 @@ pub fn bubbles_label(size: f64) -> Message {
     } else {
         "part-wet-foams"
     })
+}
+
+/// The tube of a flare, in inches.
+pub const fn size_label(size: FlareSize) -> &'static str {
+    match size {
+        FlareSize::Quarter => "1/4 in",
+        FlareSize::ThreeEighths => "3/8 in",
+        FlareSize::Half => "1/2 in",
+        FlareSize::FiveEighths => "5/8 in",
+        FlareSize::ThreeQuarters => "3/4 in",
+    }
 }

@@ -2,7 +2,7 @@
 
 use crate::gui::view::View;
 use crate::gui::view::turn::{Thread, Turn, quarters_text};
-use crate::gui::widgets::focus::take_focus;
+use crate::gui::widgets::buttons::press;
 use crate::text::Message;
 use crate::words::Action;
 use eframe::egui::Ui;
@@ -19,9 +19,7 @@ pub fn quarter_turns(ui: &mut Ui, view: &View, thread: Thread, actions: &mut Vec
         .on_hover_text(view.say("hand-turns-hint"));
     ui.horizontal_wrapped(|ui| {
         for (word, by) in [("hand-turn-in", -1.0), ("hand-turn-out", 1.0)] {
-            let button = ui.button(view.say(word));
-            take_focus(&button);
-            if button.clicked() {
+            if press(ui, &view.say(word)) {
                 actions.extend(turn.to(turn.now + by));
             }
         }

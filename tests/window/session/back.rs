@@ -37,7 +37,7 @@ fn in_practice_one_goes_back_to_before_an_action_and_tries_again() {
     window.state_mut().run(700);
     act(&mut window, Action::Purge(Hose::Low));
 
-    press(&mut window, "Time");
+    press(&mut window, "Log");
     let row = format!("0:02:03  {HOSE}");
     press(&mut window, &row);
     window.get_by_label(&format!("Go back to before: {row}"));
@@ -107,7 +107,7 @@ fn in_an_assessment_nobody_goes_back() {
     window.get_by_label("Assessment");
     act(&mut window, Action::Protect(true));
     window.state_mut().run(6000);
-    press(&mut window, "Time");
+    press(&mut window, "Log");
     window.get_by_label("This is an assessment: there is no going back.");
     let row = window.get_all_by_label("0:00:00  glasses and gloves on");
     assert!(row.count() > 0);

@@ -72,6 +72,8 @@ fn the_pointer_tells_what_all_instruments_showed_then_in_the_units_chosen() {
     );
     assert!(words[2].starts_with("high gauge ") && words[2].ends_with(" psig"));
     assert_eq!(words[3], "micron gauge no reading");
+    window.get_by_label("Menu").click();
+    window.run();
     window.get_by_label("Settings").click();
     window.run();
     window.get_by_label("kPa, °C").click();

@@ -107,7 +107,7 @@ fn what_was_done_before_the_cut_is_there_again() {
     // On the strip chart and among the moments.
     let row = format!("0:10:13  {COOL}");
     window.get_by_label_contains(&row);
-    press(&mut window, "Time");
+    press(&mut window, "Log");
     let rows = window.get_all_by_label_contains(&row);
     assert_eq!(rows.count(), 2);
     // On the job sheet, as if it had never been laid aside.
@@ -143,7 +143,7 @@ fn put_aside_no_time_is_lost() {
     let folder = Folder::fresh();
     let mut window = at_work(&folder);
     window.state_mut().run(1_234);
-    press(&mut window, "Time");
+    press(&mut window, "Wait …");
     press(&mut window, "Put the job aside");
     window.get_by_label(&format!("Go on with: {}, A. Prentice, at 0:02:03", title()));
     go_on(&mut window);

@@ -49,6 +49,8 @@ pub fn at_work(folder: &Folder) -> Window {
 /// Begins the drier job from the list.
 pub fn begin(window: &mut Window) {
     press(window, &format!("Go to work: {}", title()));
+    // The complaint is read and shut.
+    press(window, "Complaint");
 }
 
 pub fn title() -> String {
@@ -64,7 +66,7 @@ pub fn lookup(head: &Head) -> Result<Scenario, String> {
 pub fn press(window: &mut Window, label: &str) {
     // A person scrolls to what is out of sight.
     window.get_by_label(label).scroll_to_me();
-    window.run();
+    window.run_steps(3);
     window.get_by_label(label).click();
     window.run();
 }

@@ -76,7 +76,9 @@ fn an_evacuation_is_waited_for_in_no_time_and_leaves_what_the_clock_leaves() {
     clock.state_mut().run(ticks);
     assert_eq!(job(&window).digest(), job(&clock).digest());
     for window in [&mut window, &mut clock] {
-        press(window, "Time");
+        if window.query_by_label("Put the job aside").is_none() {
+            press(window, "Wait …");
+        }
         press(window, "Put the job aside");
     }
     let journal = |folder: &Folder| fs::read(&attempts(folder)[0]).expect("it is there");
@@ -104,7 +106,7 @@ fn a_wait_that_never_comes_true_is_given_up_at_its_limit() {
 fn only_what_shows_something_can_be_waited_for() {
     let folder = Folder::fresh();
     let mut window = at_work(&folder);
-    press(&mut window, "Time");
+    press(&mut window, "Wait …");
     press(&mut window, "shows");
     window.get_by_label("wait for the low gauge");
     assert!(window.query_by_label("wait for the suction line").is_none());
@@ -146,7 +148,7 @@ fn a_line_that_cools_is_waited_for_until_it_is_steady() {
 fn one_is_away_for_15_min_and_doing_something_ends_a_wait() {
     let folder = Folder::fresh();
     let mut window = at_a_known_pace(&folder);
-    press(&mut window, "Time");
+    press(&mut window, "Wait …");
     wait(&mut window, "for 15 min");
     assert_eq!(job(&window).now(), 15 * 60 * TICKS_PER_SECOND);
     window.get_by_label("0:15:00 went by.");
@@ -174,7 +176,7 @@ fn at_a_known_pace(folder: &Folder) -> Window {
 fn a_wait_is_stopped_by_its_button() {
     let folder = Folder::fresh();
     let mut window = at_a_known_pace(&folder);
-    press(&mut window, "Time");
+    press(&mut window, "Wait …");
     window.get_by_label("for 1 h").click();
     window.run_steps(3);
     press(&mut window, "Stop waiting");

@@ -1,0 +1,4 @@
+# The log.
+
+log-all = all
+log-not-done = not done

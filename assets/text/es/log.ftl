@@ -1,0 +1,4 @@
+# El registro.
+
+log-all = todo
+log-not-done = no hecho
