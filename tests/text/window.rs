@@ -5,7 +5,8 @@ use crate::rust::{Token, sources};
 use coldbench::text::Language;
 
 /// What a string that is not shown follows: names of blanks, of panels and plots, reasons.
-const NOT_SHOWN: [&str; 17] = [
+const NOT_SHOWN: [&str; 18] = [
+    "form_of(tool.key(),",
     "alias=",
     "include_bytes!(",
     ".with(",
