@@ -8,7 +8,8 @@ use crate::gui::widgets::{Look, key_button};
 use crate::text::Message;
 use eframe::egui::{RichText, Ui};
 
-/// Shows the list, the latest first, each refusal with its reason; gives the moment to go back to, when that was asked for.
+/// Shows the list, the latest first, each refusal with its reason; gives the moment to go back to,
+/// when that was asked for.
 pub fn moments_ui(
     ui: &mut Ui,
     view: &View,

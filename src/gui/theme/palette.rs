@@ -170,8 +170,8 @@ static NIGHT: Palette = Palette {
     line: 1.0,
 };
 
-// Text at a contrast of 7 to 1 or more on white (WCAG 2.2, 1.4.6), so that it stands when half of it
-// is washed out.
+// Text at a contrast of 7 to 1 or more on white (WCAG 2.2, 1.4.6), so that it stands when half of
+// it is washed out.
 static WALL: Palette = Palette {
     paper: rgb(0xffffff),
     panel: rgb(0xffffff),
