@@ -8,7 +8,7 @@
 pub mod attempt;
 pub mod cli;
 pub mod coach;
-pub mod files;
+mod files;
 pub mod fluid;
 #[cfg(feature = "window")]
 pub mod gui;

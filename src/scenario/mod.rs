@@ -11,8 +11,7 @@ mod units;
 
 pub(crate) use check::{check_bound, check_text, check_values, check_version};
 pub use diagnostic::Diagnostic;
-pub(crate) use document::ERRORS_MAX;
-pub use document::{Document, Located};
+pub(crate) use document::{Document, ERRORS_MAX, Located};
 pub use load::shipped_names;
 pub(crate) use load::{in_order, read_file};
 pub use rubric::{Criterion, EndState, Rule};

@@ -25,7 +25,7 @@ pub(crate) const ERRORS_MAX: usize = 100;
 
 /// A file, split into its values.
 #[derive(Debug)]
-pub struct Document {
+pub(crate) struct Document {
     path: String,
     text: String,
     tree: Tree,
@@ -33,7 +33,7 @@ pub struct Document {
 
 /// A value in a document, or the place where it is missing.
 #[derive(Debug, Clone, Copy)]
-pub struct Located<'d> {
+pub(crate) struct Located<'d> {
     document: &'d Document,
     node: Option<NodeId>,
     at: usize,
@@ -41,7 +41,7 @@ pub struct Located<'d> {
 
 impl Document {
     /// Splits a file; `path` is what the person calls it. Any bytes may come.
-    pub fn split(path: &str, bytes: &[u8]) -> Result<Self, Diagnostic> {
+    pub(crate) fn split(path: &str, bytes: &[u8]) -> Result<Self, Diagnostic> {
         if bytes.len() as u64 > files::TEXT_MAX {
             let message = files::FileError::TooLong(files::TEXT_MAX).to_string();
             return Err(diagnostic(path, "", 0, message, None));
@@ -64,7 +64,7 @@ impl Document {
     }
 
     /// The value of the whole file.
-    pub const fn root(&self) -> Located<'_> {
+    pub(crate) const fn root(&self) -> Located<'_> {
         Located {
             document: self,
             node: Some(self.tree.root),
@@ -73,7 +73,7 @@ impl Document {
     }
 
     /// Reads the file as a `T`, or gives everything that keeps it from being one.
-    pub fn read<T: DeserializeOwned>(&self) -> Result<T, Vec<Diagnostic>> {
+    pub(crate) fn read<T: DeserializeOwned>(&self) -> Result<T, Vec<Diagnostic>> {
         let mut mended = Mended::default();
         let mut wrong = self.doubled_fields(&mut mended);
         loop {
@@ -219,7 +219,7 @@ impl Document {
 impl Located<'_> {
     /// The value of a field, or the place where it is missing. A variant's fields count too.
     #[must_use]
-    pub fn field(self, name: &str) -> Self {
+    pub(crate) fn field(self, name: &str) -> Self {
         let node = self
             .node
             .and_then(|node| self.document.field_of(node, name));
@@ -228,7 +228,7 @@ impl Located<'_> {
 
     /// The value inside `Some(…)`, or the value itself.
     #[must_use]
-    pub fn inside_some(self) -> Self {
+    pub(crate) fn inside_some(self) -> Self {
         let shape = self.node.map(|node| &self.document.tree.nodes[node].shape);
         let only = shape
             .filter(|shape| shape.word(&self.document.text) == "Some")
@@ -237,7 +237,7 @@ impl Located<'_> {
     }
 
     /// Every value here, this one and all inside it, in the order in which they end.
-    pub fn every_value(self) -> Vec<Self> {
+    pub(crate) fn every_value(self) -> Vec<Self> {
         let nodes = &self.document.tree.nodes;
         let Some(outer) = self.node.map(|node| &nodes[node].span) else {
             return Vec::new();
@@ -250,12 +250,12 @@ impl Located<'_> {
     }
 
     /// Whether anything stands here.
-    pub const fn is_there(self) -> bool {
+    pub(crate) const fn is_there(self) -> bool {
         self.node.is_some()
     }
 
     /// The values of a list, or those in parentheses after a word.
-    pub fn items(self) -> Vec<Self> {
+    pub(crate) fn items(self) -> Vec<Self> {
         let shape = self.node.map(|node| &self.document.tree.nodes[node].shape);
         let items = shape.and_then(Shape::items).unwrap_or_default();
         items.iter().map(|&item| self.inner(Some(item))).collect()
@@ -263,24 +263,24 @@ impl Located<'_> {
 
     /// One of those, by its number from 0.
     #[must_use]
-    pub fn item(self, number: usize) -> Self {
+    pub(crate) fn item(self, number: usize) -> Self {
         let item = self.items().get(number).copied();
         item.unwrap_or(self.inner(None))
     }
 
     /// The value here as a `T`, where it is one.
-    pub fn read<T: DeserializeOwned>(self) -> Option<T> {
+    pub(crate) fn read<T: DeserializeOwned>(self) -> Option<T> {
         let node = self.node?;
         self.document.read_at(node, &Mended::default()).ok()
     }
 
     /// Something that is wrong here.
-    pub fn error(self, message: impl Into<String>) -> Diagnostic {
+    pub(crate) fn error(self, message: impl Into<String>) -> Diagnostic {
         self.document.diagnostic(self.at, message.into(), None)
     }
 
     /// Something that is wrong here, and what would be right.
-    pub fn error_with_hint(
+    pub(crate) fn error_with_hint(
         self,
         message: impl Into<String>,
         hint: impl Into<String>,
