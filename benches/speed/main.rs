@@ -14,8 +14,11 @@ mod work;
 
 use clock::{Row, print};
 
+/// A part of the table: its name, and what measures it for a number of attempts.
+type Part = (&'static str, fn(usize) -> Vec<Row>);
+
 /// The parts, in the order in which they are printed.
-const PARTS: [(&str, fn(usize) -> Vec<Row>); 5] = [
+const PARTS: [Part; 5] = [
     ("ticks", |_| ticks::ticks()),
     ("procedures", |_| ticks::procedures()),
     ("replay", |_| ticks::replay_of_an_hour()),

@@ -99,6 +99,11 @@ pub struct Conditions {
 
 /// Area of the check valve in the discharge, m². Chosen.
 const CHECK_AREA: f64 = 1e-4;
+/// The discharge temperature at which the model ends, K, and the conductance to the shell beyond
+/// it, W/K. Chosen.
+const DISCHARGE_MAX: f64 = 443.0;
+const BEYOND: f64 = 250.0;
+
 /// The refrigerant circuit of one unit.
 #[derive(Debug, Clone)]
 pub struct Plant {
@@ -401,7 +406,10 @@ impl Plant {
     fn warm(&mut self) {
         self.network.warm_by_ambient(&mut self.drive.heat, &[2, 5]);
         let temperature = |i: usize| self.network.node(self.nodes[i]).temperature;
-        let given = self.discharge_to_shell * (temperature(1) - temperature(0));
+        // The vapour's table ends at 177 °C: beyond 170 °C all heat goes on to the shell. Oil has
+        // long broken down by then, and the harm is done.
+        let beyond = BEYOND * (temperature(1) - DISCHARGE_MAX).max(0.0);
+        let given = self.discharge_to_shell * (temperature(1) - temperature(0)) + beyond;
         self.drive.heat[0] += given;
         self.drive.heat[1] -= given;
     }

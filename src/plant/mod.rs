@@ -32,7 +32,7 @@ mod zones;
 
 pub use air_side::AirSide;
 pub use circuit::{Air, Conditions, Link, Plant, Section, TICK};
-pub use compressor::CompressorData;
+pub use compressor::{CompressorData, CompressorKind};
 pub use condenser::CondenserData;
 pub use desiccant::DrierData;
 pub use drier::{Arrow, Drier};

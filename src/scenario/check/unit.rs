@@ -37,6 +37,7 @@ const RANGES: &[Row] = &[
     ("electrics.high_switch.closes", PSIG, 20.0, 2000.0),
     ("electrics.low_switch.opens", PSIG, -12.0, 300.0),
     ("electrics.low_switch.closes", PSIG, -12.0, 300.0),
+    ("compressor.kind.built_in", PLAIN, 1.2, 6.0),
     ("compressor.displacement", LITRES_PER_SECOND, 0.1, 50.0),
     ("compressor.clearance", PLAIN, 0.0, 0.2),
     ("compressor.index", PLAIN, 1.02, 1.5),

@@ -13,10 +13,9 @@ pub(super) const SOURCE: Source = Source {
         Tolerance of a published map: 5 %, AHRI 540, from memory. The unit has a compressor of \
         this size and of another make: its power is held to how the map's changes.",
     class: Class::Curve,
-    why_not: "That machine's efficiency is flat over its map; this unit's falls off \
-        its best ratio by more, which the response to the weather asks for (the power at 115 \
-        °F). One law of so few numbers does not meet both.",
-    missed: &[("-10/40 °C: power against 7.2/46.1 °C", 0.222)],
+    why_not: "The unit stands for map G, whose filling falls more with the suction \
+        than that of this machine.",
+    missed: &[("-10/40 °C: flow", 2.37)],
     rows: figures,
 };
 

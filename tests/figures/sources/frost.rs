@@ -13,8 +13,14 @@ pub(super) const SOURCE: Source = Source {
         capacity; the fan alone thaws it. With all its air and charge it stays free (common \
         practice, no source). Frost is ice from the air's own moisture: none below its dew point.",
     class: Class::CommonPractice,
-    why_not: "",
-    missed: &[],
+    why_not: "The R-22 unit at half its charge boils just above the ice: its piston \
+        machine draws the coil down to 32.7 °F and no further. At a quarter of its air it ices.",
+    missed: &[
+        ("half its charge: fins", 0.747),
+        ("half its charge: ice after 4 h", 0.2),
+        ("half its charge: capacity left", 0.213),
+        ("half its charge: air left", 0.2),
+    ],
     rows: figures,
 };
 

@@ -16,10 +16,10 @@ pub(super) const SOURCE: Source = Source {
         chart from 135 °F on; beyond its end the table goes on evenly.",
     missed: &[
         ("bubble pressure at 135 °F", 0.0554),
-        ("bubble pressure at 145 °F", 3.446),
-        ("bubble pressure at 150 °F", 8.132),
-        ("another chart: bubble at 150 °F", 5.692),
-        ("normal boiling point", 0.1017),
+        ("bubble pressure at 145 °F", 3.45),
+        ("bubble pressure at 150 °F", 8.13),
+        ("another chart: bubble at 150 °F", 5.69),
+        ("normal boiling point", 0.102),
     ],
     rows: figures,
 };
