@@ -2,6 +2,7 @@
 
 use crate::gui::part::Part;
 use crate::gui::theme::Palette;
+use crate::gui::tools;
 use crate::text::{Language, Message};
 use eframe::egui::{Frame, Margin, RichText, Stroke, Ui};
 
@@ -32,7 +33,8 @@ pub const fn at_what_burns(part: Part) -> Option<Message> {
         | Part::Hose(_)
         | Part::Cylinder
         | Part::Pump
-        | Part::Detector => Some(BURNS),
+        | Part::Detector
+        | Part::Tool(_) => Some(BURNS),
         Part::Protection
         | Part::Thermostat
         | Part::Compressor
@@ -60,6 +62,10 @@ pub const fn at(part: Part) -> Option<Message> {
         Part::Port(_) | Part::Hose(_) => Some(Message::new("caution-at-hose")),
         Part::Nitrogen | Part::Regulator => Some(Message::new("caution-at-nitrogen")),
         Part::Cylinder => Some(Message::new("caution-at-cylinder")),
+        Part::Tool(name) => match tools::own_place(name) {
+            Some(place) => Some(Message::new(place.caution)),
+            None => None,
+        },
         Part::Protection
         | Part::Thermostat
         | Part::Nameplate

@@ -1,6 +1,6 @@
 //! The things on the site that one can point at, with their names and how they look in words.
 
-use crate::gui::tools::{cylinder, detector, micron_gauge, nitrogen, pump, thermometers};
+use crate::gui::tools::{self, cylinder, detector, micron_gauge, nitrogen, pump, thermometers};
 use crate::gui::view::View;
 use crate::gui::view::looks::{
     bubbles_label, call_label, cap_label, coat_label, end_label, glass_label, made_label,
@@ -62,6 +62,8 @@ pub enum Part {
     Thermometers,
     /// The electronic leak detector.
     Detector,
+    /// A tool that not every cart has.
+    Tool(Name),
 }
 
 impl Part {
@@ -104,6 +106,11 @@ impl Part {
             .chain(cart)
     }
 
+    /// Every part on a site: those of every site, then the tools that were brought to this one.
+    pub fn on_site(view: &View) -> impl Iterator<Item = Self> {
+        Self::all().chain(tools::brought(view).map(|(name, _)| Self::Tool(name)))
+    }
+
     /// What a technician calls it.
     pub const fn label(self) -> Message {
         match self {
@@ -133,6 +140,7 @@ impl Part {
             Self::Cylinder => Name::RefrigerantCylinder.label(),
             Self::Thermometers => Message::new("part-thermometers"),
             Self::Detector => Message::new("name-detector"),
+            Self::Tool(name) => name.label(),
         }
     }
 
@@ -166,7 +174,8 @@ impl Part {
             | Self::MicronGauge
             | Self::Nitrogen
             | Self::Thermometers
-            | Self::Detector => None,
+            | Self::Detector
+            | Self::Tool(_) => None,
         }
     }
 
@@ -226,6 +235,10 @@ impl Part {
             Self::Cylinder => cylinder::looks(view),
             Self::Thermometers => thermometers::looks(view),
             Self::Detector => detector::looks(view),
+            Self::Tool(name) => match tools::own_place(name) {
+                Some(place) => (place.looks)(view),
+                None => name.label(),
+            },
         }
     }
 }

@@ -160,6 +160,11 @@ impl RecoveryMachine {
         [self.coil, self.cylinder]
     }
 
+    /// Whether it is rated for refrigerants that burn, as its case says.
+    pub const fn is_rated(&self) -> bool {
+        self.rated
+    }
+
     /// The share of its displacement that its valves still give.
     fn health(&self) -> f64 {
         let (bears, left) = VALVES_BEND;

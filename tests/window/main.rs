@@ -9,6 +9,7 @@ mod hands;
 mod job;
 mod keyboard;
 mod language;
+mod recovery;
 mod rooms;
 mod session;
 mod settings;

@@ -52,3 +52,26 @@ recovery-found-liquid-slug = { $amount } of liquid came to the recovery machine 
     .goal = the inlet of the recovery machine set to liquid while liquid comes
 
 recovery-refuses-so = The recovery machine is so already.
+
+recovery-machine = machine
+recovery-inlet = inlet
+recovery-liquid = liquid
+recovery-vapour = vapour
+recovery-cylinder = recovery cylinder
+recovery-start = Start the machine
+recovery-stop = Stop the machine
+recovery-to-liquid = Set the inlet to liquid
+recovery-to-vapour = Set the inlet to vapour
+recovery-open = Open its cylinder
+recovery-shut = Shut its cylinder
+recovery-tare = Zero the recovery scale
+recovery-reads = { $what }: { $shown }
+recovery-runs = running
+recovery-stands = standing
+recovery-tripped = stopped by its switch
+recovery-at-liquid = inlet at liquid
+recovery-at-vapour = inlet at vapour
+recovery-cylinder-open = cylinder open
+recovery-cylinder-shut = cylinder shut
+recovery-caption = recovery
+recovery-caution = Fill a recovery cylinder to 80 % of its water capacity by weight at the most, with one refrigerant only. Wear glasses and gloves.

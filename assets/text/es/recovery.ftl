@@ -52,3 +52,26 @@ recovery-found-liquid-slug = { $amount } de líquido llegaron a la recuperadora 
     .goal = la entrada de la recuperadora en líquido mientras llega líquido
 
 recovery-refuses-so = La recuperadora ya está así.
+
+recovery-machine = máquina
+recovery-inlet = entrada
+recovery-liquid = en líquido
+recovery-vapour = en vapor
+recovery-cylinder = cilindro de recuperación
+recovery-start = Encender la recuperadora
+recovery-stop = Parar la recuperadora
+recovery-to-liquid = Poner la entrada en líquido
+recovery-to-vapour = Poner la entrada en vapor
+recovery-open = Abrir su cilindro
+recovery-shut = Cerrar su cilindro
+recovery-tare = Poner a cero la báscula de recuperación
+recovery-reads = { $what }: { $shown }
+recovery-runs = en marcha
+recovery-stands = parada
+recovery-tripped = parada por su presostato
+recovery-at-liquid = entrada en líquido
+recovery-at-vapour = entrada en vapor
+recovery-cylinder-open = cilindro abierto
+recovery-cylinder-shut = cilindro cerrado
+recovery-caption = recuperación
+recovery-caution = Llene un cilindro de recuperación al 80 % de su capacidad de agua por peso como máximo, y con un solo refrigerante. Use gafas y guantes.

@@ -10,7 +10,9 @@ pub use drafts::Drafts;
 
 use crate::gui::cautions;
 use crate::gui::part::Part;
-use crate::gui::tools::{cylinder, detector, hoses, micron_gauge, nitrogen, pump, thermometers};
+use crate::gui::tools::{
+    self, cylinder, detector, hoses, micron_gauge, nitrogen, pump, thermometers,
+};
 use crate::gui::view::View;
 use crate::gui::widgets::{first_takes_focus, keys};
 use crate::words::Action;
@@ -74,6 +76,11 @@ fn offers(ui: &mut Ui, view: &View, part: Part, drafts: &mut Drafts, actions: &m
         Part::Cylinder => cylinder::hands(ui, view, actions),
         Part::Thermometers => thermometers::hands(ui, view, actions),
         Part::Detector => detector::hands(ui, view, actions),
+        Part::Tool(name) => {
+            if let Some(place) = tools::own_place(name) {
+                (place.hands)(ui, view, actions);
+            }
+        }
     }
 }
 

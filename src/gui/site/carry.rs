@@ -81,7 +81,8 @@ impl Carried {
             | Part::Pump
             | Part::Nitrogen
             | Part::Regulator
-            | Part::Cylinder => None,
+            | Part::Cylinder
+            | Part::Tool(_) => None,
         }
     }
 

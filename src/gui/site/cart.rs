@@ -4,7 +4,7 @@ use crate::gui::canvas::Canvas;
 use crate::gui::site::carry::{Carried, Held};
 use crate::gui::site::places::{self, CART};
 use crate::gui::tools::{
-    cylinder, detector, micron_gauge, nitrogen, protection, pump, thermometers,
+    self, cylinder, detector, micron_gauge, nitrogen, protection, pump, thermometers,
 };
 use crate::gui::view::View;
 use crate::plant::Line;
@@ -20,6 +20,9 @@ pub fn draw(canvas: &Canvas, view: &View) {
     canvas.caption(924.0, 538.0, "caption-detector");
     thermometers::draw(canvas, view);
     protection::draw(canvas, view);
+    for (_, place) in tools::brought(view) {
+        (place.draw)(canvas, view);
+    }
 }
 
 /// Draws the micron gauge where it is.

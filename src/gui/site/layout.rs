@@ -6,7 +6,7 @@ use crate::gui::site::hose_curves::hose_middle;
 use crate::gui::site::places::{
     SIGHT_GLASS, VALVES, hose_end, joint, line_y, micron_gauge, place, spot,
 };
-use crate::gui::tools::{cylinder, detector, nitrogen, thermometers};
+use crate::gui::tools::{self, cylinder, detector, nitrogen, thermometers};
 use crate::gui::view::View;
 use crate::gui::view::turn::Thread;
 use crate::kit::Hose;
@@ -83,6 +83,7 @@ pub fn area(part: Part, view: &View) -> Rect {
         Part::Regulator => around(635.0, 460.0, 64.0, 58.0),
         Part::Thermometers => thermometers::CASE.expand(4.0),
         Part::Cylinder => around(772.0, 544.0, 104.0, 130.0),
+        Part::Tool(name) => tools::own_place(name).map_or(Rect::NOTHING, |place| place.area),
         Part::Detector => {
             let (x, y) = match view.detector_at() {
                 None => detector::PUT_AWAY,

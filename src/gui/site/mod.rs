@@ -63,7 +63,7 @@ pub fn site_ui(
     };
     let held = Grip::held(ui, &site);
     draw(canvas, view, Fans::turned(ui, view), held);
-    for part in Part::all() {
+    for part in Part::on_site(view) {
         part_ui(ui, &site, part, chosen, actions);
     }
     for hose in Hose::ALL {

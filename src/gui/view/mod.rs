@@ -13,7 +13,7 @@ use crate::attempt::Mode;
 use crate::fluid::refrigerant::Refrigerant;
 use crate::gui::settings::Settings;
 use crate::job::{Glass, Job, JobSheet, PipeSurface, TICKS_PER_SECOND};
-use crate::kit::{Hose, HoseEnd, HoseState, ThermometerPlace};
+use crate::kit::{Hose, HoseEnd, HoseState, ThermometerPlace, Tools};
 use crate::plant::{Arrow, FlareSize, Joint, Line, Made, Safety, Spot, ThermostatCall};
 use crate::text::{Language, Message};
 use crate::units::GaugePressure;
@@ -190,6 +190,11 @@ impl<'a> View<'a> {
             Needle::NitrogenCylinder => &kit.tools.nitrogen.cylinder_gauge,
         };
         (gauge.needle(), gauge.least, gauge.most)
+    }
+
+    /// What the centre hose can be put on.
+    pub const fn tools(&self) -> &'a Tools {
+        &self.job.kit().tools
     }
 
     /// Whether a hose can be put on something: a tool must have been brought.
