@@ -117,6 +117,10 @@ keyed! { Recovery "recovery-found-":
 
 /// Machine and cylinder as they stand. What is inside them is in nodes of the network.
 #[derive(Debug, Clone, Copy, PartialEq)]
+#[expect(
+    clippy::struct_excessive_bools,
+    reason = "each is a switch or valve that stands by itself"
+)]
 pub struct RecoveryMachine {
     /// It runs.
     pub running: bool,

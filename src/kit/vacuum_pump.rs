@@ -74,6 +74,10 @@ keyed! { VacuumPump "vacuum_pump-found-":
 
 /// The pump as it stands.
 #[derive(Debug, Clone, Copy, PartialEq)]
+#[expect(
+    clippy::struct_excessive_bools,
+    reason = "each is a switch or valve that stands by itself"
+)]
 pub struct VacuumPump {
     /// It runs.
     pub running: bool,

@@ -6,10 +6,6 @@ use crate::units::{GaugePressure, Mass, PressureDifference, Time, Torque};
 
 impl Finding {
     /// The finding in the technician's words.
-    #[expect(
-        clippy::too_many_lines,
-        reason = "one match, so that a kind without a sentence does not compile"
-    )]
     pub fn text(&self) -> Message {
         use FindingKind as K;
         let (at, amount) = (self.at.label().the(), self.amount());

@@ -71,10 +71,9 @@ impl Job {
     }
 
     pub(super) fn sniff(&mut self, at: Option<Spot>) -> Result<(), Refusal> {
-        if at.is_some() && self.kit.detector.at.is_none() {
-            if !self.rated.detector {
-                self.note_not_rated(Where::Detector);
-            }
+        let is_taken_up = at.is_some() && self.kit.detector.at.is_none();
+        if is_taken_up && !self.rated.detector {
+            self.note_not_rated(Where::Detector);
         }
         self.kit.detector.at = at;
         Ok(())
