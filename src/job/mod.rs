@@ -6,6 +6,7 @@ mod climate;
 mod flammability;
 mod glass;
 mod job_sheet;
+mod lost;
 mod measure;
 mod outcome;
 mod overrides;
@@ -70,6 +71,8 @@ struct Rated {
 #[derive(Debug, Clone)]
 pub struct Job {
     tick: u64,
+    /// The tick at which the state was found to be no number.
+    lost_at: Option<u64>,
     handed_back: bool,
     running_ticks: u64,
     plant: Plant,
@@ -152,6 +155,7 @@ impl Job {
         );
         Self {
             tick: 0,
+            lost_at: None,
             handed_back: false,
             running_ticks: 0,
             plant,

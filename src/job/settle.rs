@@ -103,7 +103,7 @@ pub fn settle(scenario: &Scenario, overrides: &Overrides) -> Settled {
         }
         !log.is_full()
     });
-    let outcome = if signs(&job).iter().all(|sign| sign.is_finite()) {
+    let outcome = if job.is_of_numbers() {
         log.outcome(&job, is_steady, scenario.unit.evaporator.frost_full)
     } else {
         Outcome::NotANumber
@@ -112,13 +112,13 @@ pub fn settle(scenario: &Scenario, overrides: &Overrides) -> Settled {
 }
 
 /// Lets time pass from look to look until no sign has moved by `most`; false when it never was so,
-/// when `pass` says that waiting on is of no use, and when a sign is no number.
+/// when `pass` says that waiting on is of no use, and when the state is no number.
 fn look_until_still(job: &mut Job, most: f64, mut pass: impl FnMut(&mut Job) -> bool) -> bool {
     let mut before = signs(job);
     while job.now() < MOST * TICKS_PER_SECOND {
         let goes_on = pass(job);
         let now = signs(job);
-        if !goes_on || now.iter().any(|sign| !sign.is_finite()) {
+        if !goes_on || !job.is_of_numbers() {
             return false;
         }
         let moved = before.iter().zip(now).any(|(b, n)| (n - b).abs() > most);

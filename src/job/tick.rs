@@ -25,6 +25,10 @@ const TEST_GAS: f64 = 0.2;
 impl Job {
     /// Lets one tick pass.
     pub fn tick(&mut self) {
+        if self.lost_at.is_some() {
+            self.tick += 1;
+            return;
+        }
         let conditions = self.conditions();
         self.set_openings();
         self.plant.tick(&conditions);
@@ -42,6 +46,7 @@ impl Job {
         self.look_at_compressor();
         self.look_at_fire();
         self.follow_climate(TICK);
+        self.look_for_numbers();
     }
 
     /// The air goes on by `dt`, s: the room gives heat and water to the unit, and with every step

@@ -3,6 +3,8 @@
 # The journal of an attempt has these in English, and its replay asks for the same words.
 
 refusal-handed-back = The job has been handed back.
+refusal-lost = The program has made an error: the state of this unit is no longer a number, and the job
+    cannot go on. Leave it, and report the error with the attempt.
 refusal-unwritable = It cannot be written down.
 refusal-unrecordable = It cannot be recorded: { $why }
 

@@ -3,6 +3,8 @@
 # Se habla de usted, como entre compañeros de trabajo.
 
 refusal-handed-back = El trabajo ya se entregó.
+refusal-lost = El programa ha cometido un error: el estado de este equipo ya no es un número y el trabajo no
+    puede seguir. Déjelo, e informe del error con el intento.
 refusal-unwritable = No se puede anotar.
 refusal-unrecordable = No se puede registrar: { $why }
 

@@ -33,6 +33,7 @@ impl Job {
     /// Does an action, or refuses it, says why and changes nothing.
     pub fn apply(&mut self, action: Action) -> Result<(), Refusal> {
         require(!self.handed_back, "refusal-handed-back")?;
+        require(self.lost_at.is_none(), "refusal-lost")?;
         match action {
             Action::Protect(on) => self.protect(on),
             Action::Ventilate(on) => self.ventilate(on),
