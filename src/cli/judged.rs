@@ -4,12 +4,11 @@ use super::find;
 use super::trace::Trace;
 use crate::attempt::{Both, End, ReplayError, Replayed, replay};
 use crate::job::{Job, TICKS_PER_SECOND, Truth};
-use crate::kit::{refrigerant_cylinder, tools};
 use crate::marking::evidence::clock;
 use crate::marking::{Course, CourseRecorder, Report};
 use crate::report::{Page, ReportRows};
 use crate::units::{Fraction, Mass, Pressure};
-use crate::words::{Dimension, Level, Reading, ThermometerPlace, plain};
+use crate::words::{Level, Reading, plain};
 use serde_json::{Map, Value, json};
 use std::path::Path;
 
@@ -226,63 +225,16 @@ fn readings(job: &Job) -> Map<String, Value> {
                 | Level::Plain(v) => v,
                 other => other.quantity().si,
             });
-            (key(reading), json!(value))
+            (reading.key(), json!(value))
         })
         .collect()
 }
 
 /// Whether a face can be read at all: a tool must have been brought.
 fn is_on_cart(job: &Job, reading: Reading) -> bool {
-    match reading {
-        Reading::Tool(reading) => job.kit().tools.has(reading.tool()),
-        Reading::LowGauge
-        | Reading::HighGauge
-        | Reading::Microns
-        | Reading::CompressorAmps
-        | Reading::Detector
-        | Reading::Thermometer(_)
-        | Reading::Bubbles(_) => true,
+    if let Reading::Tool(reading) = reading {
+        job.kit().tools.has(reading.tool())
+    } else {
+        true
     }
-}
-
-/// The name of a tool's reading for other programs: `nitrogen_outlet_psig`.
-fn tool_key(reading: tools::Reading) -> String {
-    // The scale has had its name alone since before there was another one.
-    if reading == tools::Reading::from(refrigerant_cylinder::Reading::Scale) {
-        return "scale_oz".to_owned();
-    }
-    let unit = match reading.face().dimension {
-        Dimension::GaugePressure => "_psig",
-        Dimension::Vacuum => "_microns",
-        Dimension::PressureDifference => "_psi",
-        Dimension::Temperature | Dimension::TemperatureDifference => "_f",
-        Dimension::Current => "_amps",
-        Dimension::Mass => "_oz",
-        Dimension::Time => "_min",
-        Dimension::Plain => "",
-    };
-    reading.key().replace("-shows-", "_").replace('-', "_") + unit
-}
-
-fn key(reading: Reading) -> String {
-    let key = match reading {
-        Reading::LowGauge => "low_gauge_psig",
-        Reading::HighGauge => "high_gauge_psig",
-        Reading::Microns => "microns",
-        Reading::CompressorAmps => "compressor_amps",
-        Reading::Detector => "detector",
-        Reading::Bubbles(_) => "bubbles",
-        Reading::Tool(reading) => return tool_key(reading),
-        Reading::Thermometer(place) => match place {
-            ThermometerPlace::SuctionLine => "suction_line_f",
-            ThermometerPlace::LiquidLine => "liquid_line_f",
-            ThermometerPlace::AfterDrier => "after_drier_f",
-            ThermometerPlace::DischargeLine => "discharge_line_f",
-            ThermometerPlace::OutdoorAir => "outdoor_air_f",
-            ThermometerPlace::ReturnAir => "return_air_f",
-            ThermometerPlace::ReturnWetBulb => "return_wet_bulb_f",
-            ThermometerPlace::SupplyAir => "supply_air_f",
-        },
-    };
-    key.to_owned()
 }

@@ -4,7 +4,7 @@ use super::plain::plain;
 use super::tools::Name;
 use crate::plant::Line;
 use serde::{Deserialize, Serialize};
-use strum::{EnumIter, IntoEnumIterator, VariantArray, VariantNames};
+use strum::{EnumIter, IntoEnumIterator, IntoStaticStr, VariantArray, VariantNames};
 
 /// A hose of the manifold. By trade custom the low hose is blue, the high red, the centre yellow.
 #[derive(
@@ -127,8 +127,19 @@ impl GaugePlace {
 
 /// Where a thermometer can be clamped or hung.
 #[derive(
-    Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize, VariantArray,
+    Debug,
+    Clone,
+    Copy,
+    PartialEq,
+    Eq,
+    PartialOrd,
+    Ord,
+    Serialize,
+    Deserialize,
+    VariantArray,
+    IntoStaticStr,
 )]
+#[strum(serialize_all = "snake_case")]
 pub enum ThermometerPlace {
     /// The suction line at the outdoor unit.
     SuctionLine,

@@ -2,8 +2,9 @@
 
 use super::{Dimension, Level, Quantity, Shown, Spot, ThermometerPlace};
 use crate::kit::plain::plain;
-use crate::kit::tools;
+use crate::kit::{refrigerant_cylinder, tools};
 use crate::text::Message;
+use crate::units::PSI;
 use serde::{Deserialize, Serialize};
 use std::fmt;
 use strum::{EnumIter, IntoEnumIterator, VariantNames};
@@ -53,15 +54,58 @@ plain!(Reading, tools::Reading, earlier: [
 ]);
 
 impl Reading {
+    /// What is fixed of it.
+    ///
+    /// Steady, chosen: a little more than one step of the instrument, and of a micron gauge, whose
+    /// last digit dances, two percent (common practice, no source).
+    fn row(self) -> Row {
+        let row = |dimension, steady_within, key| Row {
+            dimension,
+            steady_within,
+            steady_share: 0.0,
+            key,
+        };
+        match self {
+            Self::LowGauge => row(Dimension::GaugePressure, 0.6 * PSI, "low_gauge_psig"),
+            Self::HighGauge => row(Dimension::GaugePressure, 1.1 * PSI, "high_gauge_psig"),
+            Self::Microns => Row {
+                steady_share: 0.02,
+                ..row(Dimension::Vacuum, 0.0, "microns")
+            },
+            Self::CompressorAmps => row(Dimension::Current, 0.15, "compressor_amps"),
+            Self::Detector => row(Dimension::Plain, 0.05, "detector"),
+            Self::Bubbles(_) => row(Dimension::Plain, 0.05, "bubbles"),
+            Self::Thermometer(place) => row(Dimension::Temperature, 0.25 / 1.8, place.into()),
+            Self::Tool(reading) => {
+                let face = reading.face();
+                row(face.dimension, face.steady_within, reading.key())
+            }
+        }
+    }
+
     /// What its number means.
     pub fn dimension(self) -> Dimension {
+        self.row().dimension
+    }
+
+    /// By how much it may move and is still called steady, SI, where it shows `value`.
+    pub fn steady_within(self, value: f64) -> f64 {
+        let row = self.row();
+        row.steady_within + row.steady_share * value
+    }
+
+    /// Its name for other programs, with its unit: `low_gauge_psig`.
+    pub fn key(self) -> String {
+        let key = self.row().key;
         match self {
-            Self::LowGauge | Self::HighGauge => Dimension::GaugePressure,
-            Self::Microns => Dimension::Vacuum,
-            Self::CompressorAmps => Dimension::Current,
-            Self::Thermometer(_) => Dimension::Temperature,
-            Self::Detector | Self::Bubbles(_) => Dimension::Plain,
-            Self::Tool(reading) => reading.face().dimension,
+            Self::Tool(reading) => tool_key(reading),
+            Self::Thermometer(_) => format!("{key}_f"),
+            Self::LowGauge
+            | Self::HighGauge
+            | Self::Microns
+            | Self::CompressorAmps
+            | Self::Detector
+            | Self::Bubbles(_) => key.to_owned(),
         }
     }
 
@@ -102,6 +146,34 @@ impl Reading {
             Self::Bubbles(spot) => bubbles + spot.index(),
         }
     }
+}
+
+/// What is fixed of a reading.
+struct Row {
+    dimension: Dimension,
+    steady_within: f64,
+    steady_share: f64,
+    /// Its name for other programs; of a thermometer or a tool without the unit.
+    key: &'static str,
+}
+
+/// The name of a tool's reading for other programs: `nitrogen_outlet_psig`.
+fn tool_key(reading: tools::Reading) -> String {
+    // The scale has had its name alone since before there was another one.
+    if reading == tools::Reading::from(refrigerant_cylinder::Reading::Scale) {
+        return "scale_oz".to_owned();
+    }
+    let unit = match reading.face().dimension {
+        Dimension::GaugePressure => "_psig",
+        Dimension::Vacuum => "_microns",
+        Dimension::PressureDifference => "_psi",
+        Dimension::Temperature | Dimension::TemperatureDifference => "_f",
+        Dimension::Current => "_amps",
+        Dimension::Mass => "_oz",
+        Dimension::Time => "_min",
+        Dimension::Plain => "",
+    };
+    reading.key().replace("-shows-", "_").replace('-', "_") + unit
 }
 
 /// How many readings have a name of their own and one face.

@@ -30,6 +30,10 @@ fn opening(rng: &mut ChaCha8Rng) -> Fraction {
     }
 }
 
+#[expect(
+    clippy::too_many_lines,
+    reason = "one line or two for each thing that a person can do"
+)]
 fn action(rng: &mut ChaCha8Rng) -> Action {
     let line = one(rng, &Line::ALL);
     let joint = one(rng, &Joint::ALL);

@@ -26,7 +26,7 @@ fn performed(steps: &str) -> Result<Job, String> {
     let procedure = Procedure::from_bytes("recovery.ron", text.as_bytes()).expect("well written");
     let mut job = Job::new(&scenario);
     let done = Performance::new(&mut job, &mut |_| {}).run(&procedure);
-    done.map_err(|stopped| stopped.to_string()).map(|_| job)
+    done.map_err(|stopped| stopped.to_string()).map(|()| job)
 }
 
 fn machine(job: &Job) -> &RecoveryMachine {
@@ -418,7 +418,7 @@ fn it_slows_as_its_suction_falls() {
 
 /// The cylinder may hold what AHRI Guideline K allows in one of 26.2 lb water capacity: 0.8 times
 /// the water capacity times the specific gravity at 77 °F, within 1 %. Derived from published
-/// equations of state: Span and Wagner's and Lemmon's, by CoolProp 8.
+/// equations of state: Span and Wagner's and Lemmon's, by `CoolProp` 8.
 #[test]
 fn its_cylinder_may_hold_what_the_guideline_allows() {
     for (name, kilograms) in [

@@ -1,7 +1,7 @@
 //! Waiting for an instrument, looked at tick by tick: for a written procedure and for the window.
 
 use crate::job::{Job, TICKS_PER_SECOND};
-use crate::units::{PSI, Time};
+use crate::units::Time;
 use crate::words::{Bound, Reading, Shown};
 
 /// What is waited for.
@@ -106,25 +106,9 @@ impl Wait {
         };
         let (low, high) = self.range.unwrap_or((value, value));
         let (low, high) = (low.min(value), high.max(value));
-        let stays = high - low <= band(reading, value);
+        let stays = high - low <= reading.steady_within(value);
         self.range = Some(if stays { (low, high) } else { (value, value) });
         stays
-    }
-}
-
-/// By how much a reading may move and is still called steady, SI.
-///
-/// Chosen: a little more than one step of the instrument, and of a micron gauge, whose last digit
-/// dances, two percent (common practice, no source).
-fn band(reading: Reading, value: f64) -> f64 {
-    match reading {
-        Reading::LowGauge => 0.6 * PSI,
-        Reading::HighGauge => 1.1 * PSI,
-        Reading::Microns => 0.02 * value,
-        Reading::CompressorAmps => 0.15,
-        Reading::Thermometer(_) => 0.25 / 1.8,
-        Reading::Detector | Reading::Bubbles(_) => 0.05,
-        Reading::Tool(reading) => reading.face().steady_within,
     }
 }
 
