@@ -127,8 +127,8 @@ impl Compressor {
     /// P = V [pd/v + ps (v^(n-1) - n)/(n-1)] / η + idle                  scrolls
     /// ```
     ///
-    /// f(x) is 1 - x and runs out evenly beyond a half. v is the built-in ratio of volumes: a scroll
-    /// squeezes to it by the polytrope, then opens at once to what stands in the discharge.
+    /// f(x) is 1 - x and runs out evenly beyond a half. v is the built-in ratio of volumes: a
+    /// scroll squeezes to it by the polytrope, then opens at once to what stands in the discharge.
     pub fn compress(&self, density: f64, low: f64, high: f64) -> Compressed {
         if !self.powered {
             return Compressed::default();

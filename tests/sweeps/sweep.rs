@@ -1,4 +1,4 @@
-//! A unit settled at every size of a fault, in steps: what the instruments read, and where it jumps.
+//! A unit settled at every size of a fault, in steps: what the instruments read, where it jumps.
 
 use coldbench::job::{Overrides, Settled, settle};
 use coldbench::plant::FaultKind;
