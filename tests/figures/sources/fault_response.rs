@@ -50,7 +50,7 @@ pub(super) const SOURCE: Source = Source {
         ("non condensable 0.8 at 27.8 °C: power", 0.0286),
         ("non condensable 0.4 at 35 °C: capacity", 0.019),
         ("non condensable 0.6 at 35 °C: capacity", 0.0355),
-        ("non condensable 0.6 at 35 °C: power", 0.000166),
+        ("non condensable 0.6 at 35 °C: power", 1.66e-4),
         ("non condensable 0.8 at 35 °C: capacity", 0.0471),
         ("non condensable 0.8 at 35 °C: power", 0.0168),
     ],
