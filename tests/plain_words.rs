@@ -10,16 +10,16 @@ use serde::de::DeserializeOwned;
 use std::fmt::Debug;
 
 /// A word is written plainly, and is read in its plain and its earlier form, from RON and JSON.
-fn holds<T: Serialize + DeserializeOwned + PartialEq + Debug>(word: T, plain: &str, before: &str) {
-    assert_eq!(ron::to_string(&word).expect("plain data"), plain);
+fn holds<T: Serialize + DeserializeOwned + PartialEq + Debug>(word: &T, plain: &str, before: &str) {
+    assert_eq!(ron::to_string(word).expect("plain data"), plain);
     for form in [plain, before] {
         let read: T = ron::from_str(form).unwrap_or_else(|error| panic!("{form}: {error}"));
-        assert_eq!(read, word, "{form}");
+        assert_eq!(&read, word, "{form}");
     }
-    let json = serde_json::to_string(&word).expect("plain data");
+    let json = serde_json::to_string(word).expect("plain data");
     assert!(!json.contains("Tool"), "{json}");
     let again: T = serde_json::from_str(&json).expect("it was just written");
-    assert_eq!(again, word);
+    assert_eq!(&again, word);
 }
 
 #[test]
@@ -81,46 +81,46 @@ fn actions_are_written_plainly_and_read_as_before() {
             "ChangePumpOil",
         ),
     ] {
-        holds(action, plain, before);
+        holds(&action, plain, before);
     }
     let run = Action::of(recovery::Action::Run(true));
-    holds(run, "Recovery(Run(true))", "Recovery(Run(true))");
+    holds(&run, "Recovery(Run(true))", "Recovery(Run(true))");
     // The enum's other words are read as ever.
-    holds(Action::VerifyDead, "VerifyDead", "VerifyDead");
-    holds(Action::Protect(true), "Protect(true)", "Protect(true)");
+    holds(&Action::VerifyDead, "VerifyDead", "VerifyDead");
+    holds(&Action::Protect(true), "Protect(true)", "Protect(true)");
 }
 
 #[test]
 fn readings_milestones_statuses_findings_and_ends_likewise() {
     let outlet = Reading::of(nitrogen::Reading::Outlet);
-    holds(outlet, "Nitrogen(Outlet)", "NitrogenOutlet");
+    holds(&outlet, "Nitrogen(Outlet)", "NitrogenOutlet");
     let cylinder = Reading::of(nitrogen::Reading::Cylinder);
-    holds(cylinder, "Nitrogen(Cylinder)", "NitrogenCylinder");
+    holds(&cylinder, "Nitrogen(Cylinder)", "NitrogenCylinder");
     let scale = Reading::of(refrigerant_cylinder::Reading::Scale);
-    holds(scale, "RefrigerantCylinder(Scale)", "Scale");
+    holds(&scale, "RefrigerantCylinder(Scale)", "Scale");
     let opened = Milestone::of(nitrogen::Milestone::Opened);
-    holds(opened, "Nitrogen(Opened)", "NitrogenOpened");
+    holds(&opened, "Nitrogen(Opened)", "NitrogenOpened");
     let opened = Milestone::of(refrigerant_cylinder::Milestone::Opened);
-    holds(opened, "RefrigerantCylinder(Opened)", "CylinderOpened");
+    holds(&opened, "RefrigerantCylinder(Opened)", "CylinderOpened");
     let started = Milestone::of(vacuum_pump::Milestone::Started);
-    holds(started, "VacuumPump(Started)", "PumpStarted");
+    holds(&started, "VacuumPump(Started)", "PumpStarted");
     let shut = Status::of(vacuum_pump::Status::ShutOff);
-    holds(shut, "VacuumPump(ShutOff)", "PumpShutOff");
+    holds(&shut, "VacuumPump(ShutOff)", "PumpShutOff");
     let evacuating = Status::of(vacuum_pump::Status::Evacuating);
-    holds(evacuating, "VacuumPump(Evacuating)", "Evacuating");
+    holds(&evacuating, "VacuumPump(Evacuating)", "Evacuating");
     let shut = Status::of(nitrogen::Status::ShutOff);
-    holds(shut, "Nitrogen(ShutOff)", "NitrogenShutOff");
+    holds(&shut, "Nitrogen(ShutOff)", "NitrogenShutOff");
     let fitted = Status::of(nitrogen::Status::RegulatorFitted);
-    holds(fitted, "Nitrogen(RegulatorFitted)", "RegulatorFitted");
+    holds(&fitted, "Nitrogen(RegulatorFitted)", "RegulatorFitted");
     let bare = FindingKind::of(nitrogen::Finding::NoRegulator);
-    holds(bare, "Nitrogen(NoRegulator)", "NoRegulator");
+    holds(&bare, "Nitrogen(NoRegulator)", "NoRegulator");
     let pressure = FindingKind::of(vacuum_pump::Finding::UnderPressure);
-    holds(pressure, "VacuumPump(UnderPressure)", "PumpUnderPressure");
+    holds(&pressure, "VacuumPump(UnderPressure)", "PumpUnderPressure");
     let away = FindingKind::of(vacuum_pump::Finding::PumpedAway);
-    holds(away, "VacuumPump(PumpedAway)", "PumpedAway");
+    holds(&away, "VacuumPump(PumpedAway)", "PumpedAway");
     let end = HoseEnd::Tool(tools::Name::Nitrogen);
-    holds(end, "Nitrogen", "Nitrogen");
-    holds(HoseEnd::OpenAir, "OpenAir", "OpenAir");
+    holds(&end, "Nitrogen", "Nitrogen");
+    holds(&HoseEnd::OpenAir, "OpenAir", "OpenAir");
 }
 
 /// A word that is not known is an error that lists the words that are; so is a tool's word where

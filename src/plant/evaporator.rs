@@ -136,7 +136,7 @@ struct AirSide {
 
 impl AirSide {
     /// Sensible and latent heat to a wall, W, and their slope with its temperature, W/K.
-    fn to_wall(&self, network: &Network, wall: f64, wetted: f64) -> (f64, f64, f64) {
+    fn given_to_wall(&self, network: &Network, wall: f64, wetted: f64) -> (f64, f64, f64) {
         let share = wetted * self.touching;
         let (p, slope) = network.water_pressure_and_slope(wall);
         let dry = ATMOSPHERE - p;
@@ -342,11 +342,11 @@ impl Evaporator {
     ) {
         // Where nothing is wetted the refrigerant's own law takes the heat from the air.
         let wetted = done.wetted;
-        let (sensible, latent, per_kelvin) = air.to_wall(network, self.wall, wetted);
+        let (sensible, latent, per_kelvin) = air.given_to_wall(network, self.wall, wetted);
         let capacity = self.fins * wetted.max(0.1);
         let surplus = sensible + latent - inner * (self.wall - te);
         self.wall += dt * surplus / (capacity + dt * (per_kelvin + inner));
-        let (sensible, latent, _) = air.to_wall(network, self.wall, wetted);
+        let (sensible, latent, _) = air.given_to_wall(network, self.wall, wetted);
         done.sensible = sensible;
         done.latent = latent;
         done.water = latent / (LATENT + freezing(self.wall) * FUSION);

@@ -78,7 +78,7 @@ fn a_running_unit_dries_the_room() {
 
 /// A standing unit follows the day: its gauges stand at the saturation of the air around it.
 ///
-/// Source: the saturation table of R-410A as CoolProp gives it, 201.0 psig (bubble) at 70 °F and
+/// Source: the saturation table of R-410A as `CoolProp` gives it, 201.0 psig (bubble) at 70 °F and
 /// 274.9 psig at 90 °F, from memory within 2 psi.
 #[test]
 fn a_standing_unit_follows_the_day() {

@@ -60,9 +60,11 @@ impl Axis {
     }
 }
 
-/// What is read off a settled unit: its name, how to get it, and the step below which nobody
-/// looks, about a digit or two of the instrument.
-pub const READINGS: [(&str, fn(&Settled) -> f64, f64); 9] = [
+/// A reading: its name, how to get it, and the step below which nobody looks.
+pub type Read = (&'static str, fn(&Settled) -> f64, f64);
+
+/// What is read off a settled unit; the step is about a digit or two of the instrument.
+pub const READINGS: [Read; 9] = [
     ("suction, psig", |s| s.suction_psig, 0.6),
     ("liquid line, psig", |s| s.liquid_psig, 1.5),
     ("superheat, °F", |s| s.superheat_f, 0.6),

@@ -240,7 +240,7 @@ impl Practise {
         self.chosen = chosen;
         let seen = Rect::from_min_max(site.min, pos2(site.right() - covered, site.bottom()));
         if band > 0.0 {
-            self.band_ui(ui, reads, room, site);
+            Self::band_ui(ui, reads, room, site);
         }
         if let Some(why) = &self.refusal {
             refusal_ui(ui, reads, why, seen, at);
@@ -255,7 +255,7 @@ impl Practise {
     }
 
     /// A clock that stands is seen from afar: a band of ink and a dashed frame.
-    fn band_ui(&self, ui: &mut Ui, reads: Reads, room: Rect, site: Rect) {
+    fn band_ui(ui: &mut Ui, reads: Reads, room: Rect, site: Rect) {
         let palette = Palette::of(ui);
         let band = Rect::from_min_max(room.min, pos2(room.right(), room.top() + BAND));
         ui.painter().rect_filled(band, 0.0, palette.ink);

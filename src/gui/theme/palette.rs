@@ -1,5 +1,10 @@
 //! The colours, as data: paper, night, and wall for a projector that washes out.
 
+#![expect(
+    clippy::unreadable_literal,
+    reason = "a colour is written as six hexadecimal digits, as every table of colours has it"
+)]
+
 use crate::kit::Hose;
 use eframe::egui::{Color32, Context, Id, Theme, Ui};
 use serde::{Deserialize, Serialize};
